@@ -1,0 +1,111 @@
+import type { Count, Degrees, Mm, Polygon, Ratio } from "../plane/types.ts";
+
+/**
+ * Pieces laid on one cloth. x runs across the width from the left selvedge, y along the length; the
+ * print runs towards +y. Nothing lies on a selvedge.
+ */
+export interface Lay {
+  readonly stock: string;
+  /** Full width of the cloth, selvedges included. */
+  readonly width: Mm;
+  readonly selvedge: Mm;
+  /** Length the pieces take. */
+  readonly length: Mm;
+  /** Length to ask for in the shop: what is missing, rounded up the way shops sell. 0 when enough is on hand. */
+  readonly buy: Mm;
+  readonly have: Mm;
+  readonly short: Mm;
+  /** Area of pieces ÷ (usable width × length). */
+  readonly yield: Ratio;
+  /** No lay can be shorter than this. */
+  readonly lowerBound: Mm;
+  readonly copies: Count;
+  /** Length n separate lays would take, for a class set; equals `length` when copies is 1. */
+  readonly separately: Mm;
+  readonly places: readonly LayPlace[];
+  /** Pieces wider than the cloth: nothing was placed for them. */
+  readonly unplaced: readonly string[];
+}
+
+export interface LayPlace {
+  readonly piece: string;
+  readonly copy: Count;
+  /** Lowest-left corner of the placed outline's bounds. */
+  readonly x: Mm;
+  readonly y: Mm;
+  /** Counter-clockwise turn from the piece's own outline. */
+  readonly turn: Degrees;
+  readonly flipped: boolean;
+  readonly outline: Polygon;
+}
+
+/** A part to be cut from slabs, sheets or boards. Slabs use three sizes, sheets two, boards one. */
+export interface Part {
+  readonly id: string;
+  readonly label: string;
+  readonly copies: Count;
+  readonly size: readonly Mm[];
+  /** Free outline of a sheet part, null for a rectangle. */
+  readonly outline: Polygon | null;
+  /** Whether it may be turned by a quarter: false where grain matters. */
+  readonly canTurn: boolean;
+}
+
+/** One result shape for slabs, sheets and boards. */
+export interface CutPlan {
+  readonly stock: string;
+  readonly kind: "slab" | "sheet" | "board";
+  readonly used: readonly UsedStock[];
+  readonly needed: Count;
+  readonly have: Count;
+  /** No plan can use fewer than this. */
+  readonly lowerBound: Count;
+  /** What cannot be cut at all, and the nearest change that would help. */
+  readonly short: readonly Shortfall[];
+}
+
+export interface Shortfall {
+  readonly part: string;
+  readonly reason: string;
+  readonly remedy: string;
+}
+
+export interface UsedStock {
+  readonly stockIndex: Count;
+  readonly size: readonly Mm[];
+  readonly places: readonly CutPlace[];
+  readonly cuts: readonly Cut[];
+  readonly offcuts: readonly Offcut[];
+}
+
+export interface CutPlace {
+  readonly part: string;
+  readonly copy: Count;
+  /** Lowest corner on the stock; as many figures as the stock has sizes. */
+  readonly at: readonly Mm[];
+  /** Size as it lies. */
+  readonly size: readonly Mm[];
+  /** Layer this is of a laminated or glued-up block, and of how many; 1 of 1 for a whole block. */
+  readonly layer: readonly [Count, Count];
+  readonly outline: Polygon | null;
+}
+
+/** One cut, right across the piece it divides. */
+export interface Cut {
+  readonly order: Count;
+  /** rip: along the length. cross: across it. slice: to thickness. free: round an outline. */
+  readonly kind: "rip" | "cross" | "slice" | "free";
+  /** Axis index the cut is at right angles to: 0 length, 1 width, 2 thickness. */
+  readonly axis: Count;
+  /** Measured from the lowest corner of the stock. */
+  readonly at: Mm;
+  /** The piece it divides: lowest corner and size. */
+  readonly of: { readonly at: readonly Mm[]; readonly size: readonly Mm[] };
+}
+
+export interface Offcut {
+  readonly at: readonly Mm[];
+  readonly size: readonly Mm[];
+  /** What it could still become in this project, or null. */
+  readonly use: string | null;
+}

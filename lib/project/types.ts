@@ -1,0 +1,284 @@
+import type { Count, Mm, Point, Ratio, Shape } from "../plane/types.ts";
+
+/** The unit bare numbers are in and the booklet prints in. */
+export type Unit = "in" | "cm" | "mm";
+
+/** A fault in a project file that its author can mend. `field` is a dotted path in the front matter. */
+export interface Fault {
+  readonly field: string;
+  readonly fault: string;
+  readonly fix: string;
+}
+
+/** A checked project: every length in mm, every formula worked out, every name known. */
+export interface Project {
+  readonly slug: string;
+  /** Path of the source as the author knows it, such as `content/seat.md`. */
+  readonly file: string;
+  readonly title: string;
+  readonly units: Unit;
+  /** Step that inches are rounded to when printed: 1/8 by default. */
+  readonly round: Ratio;
+  readonly summary: string | null;
+  readonly audience: Audience | null;
+  readonly country: string | null;
+  readonly time: string | null;
+  readonly skill: string | null;
+  readonly version: string | null;
+  readonly author: string | null;
+  readonly language: string;
+  readonly dimensions: Readonly<Record<string, Mm>>;
+  readonly stock: readonly Stock[];
+  readonly solids: readonly SolidSpec[];
+  readonly pieces: readonly PieceSpec[];
+  readonly buy: readonly BuyLine[];
+  readonly copies: Count;
+  /** Name of the variant this project was built from, null for the file itself. */
+  readonly variant: string | null;
+  readonly licence: string | null;
+  readonly made: AsBuilt | null;
+  readonly words: readonly TextPart[];
+  /** Line in the source file of each dotted field, for faults found later. */
+  readonly lines: Readonly<Record<string, Count>>;
+}
+
+export type Audience =
+  | { readonly kind: "age"; readonly years: number }
+  | { readonly kind: "stature"; readonly stature: Mm }
+  | { readonly kind: "adult" };
+
+export interface AsBuilt {
+  readonly date: string | null;
+  readonly notes: string | null;
+  readonly measured: Readonly<Record<string, Mm>>;
+  readonly photo: string | null;
+}
+
+export interface BuyLine {
+  readonly item: string;
+  readonly quantity: number;
+  readonly unit: string | null;
+  readonly have: number;
+  readonly price: number | null;
+}
+
+// ---- Stock -------------------------------------------------------------------------------
+
+export type Stock = SlabStock | FabricStock | SheetStock | BoardStock | ZipStock;
+
+interface StockBase {
+  readonly id: string;
+  /** The author's own words for it, or the id with its hyphens opened. */
+  readonly label: string;
+}
+
+/** A foam slab. Any block size may lie along the thickness. */
+export interface SlabStock extends StockBase {
+  readonly kind: "slab";
+  readonly size: readonly [length: Mm, width: Mm, thickness: Mm];
+  readonly have: Count;
+  /** kg per cubic metre, null when unknown. */
+  readonly density: number | null;
+  /** Indentation hardness in newtons as the seller states it, null when unknown. */
+  readonly hardness: number | null;
+  readonly kerf: Mm;
+  /** Price of one slab, in the author's currency. */
+  readonly price: number | null;
+}
+
+export type PrintDirection = "one-way" | "two-way" | "any";
+
+export interface FabricStock extends StockBase {
+  readonly kind: "fabric";
+  /** Full width, selvedges included. */
+  readonly width: Mm;
+  /** Width of one selvedge, left out on both sides. */
+  readonly selvedge: Mm;
+  readonly direction: PrintDirection;
+  readonly repeat: { readonly along: Mm; readonly across: Mm } | null;
+  /** Length on hand. */
+  readonly have: Mm;
+  /** Share of length and width lost in the first wash. */
+  readonly shrink: Ratio;
+  /** Price per metre. */
+  readonly price: number | null;
+  /** True when both sides are good, so that a piece may be turned over. */
+  readonly isTwoFaced: boolean;
+  /** Thickness of one layer, null when unknown. */
+  readonly thickness: Mm | null;
+}
+
+export type Grain = "along" | "across" | "none";
+
+export interface SheetStock extends StockBase {
+  readonly kind: "sheet";
+  readonly size: readonly [length: Mm, width: Mm];
+  readonly thickness: Mm;
+  readonly kerf: Mm;
+  /** Way the grain of the sheet runs; parts keep their first size along it unless "none". */
+  readonly grain: Grain;
+  readonly have: Count;
+  readonly price: number | null;
+}
+
+export interface BoardStock extends StockBase {
+  readonly kind: "board";
+  readonly section: readonly [Mm, Mm];
+  readonly length: Mm;
+  readonly kerf: Mm;
+  readonly have: Count;
+  readonly price: number | null;
+}
+
+export interface ZipStock extends StockBase {
+  readonly kind: "zip";
+  /** Lengths sold, ascending. Empty for chain by the metre. */
+  readonly lengths: readonly Mm[];
+  readonly have: readonly Mm[];
+  readonly price: number | null;
+}
+
+// ---- Solids ------------------------------------------------------------------------------
+
+export type Axis = "x" | "y" | "z";
+/** x left to right, y front to back, z up; origin at front left bottom. */
+export type Place = readonly [x: Mm, y: Mm, z: Mm];
+
+export interface SolidSpec {
+  readonly id: string;
+  /** Slab stock the blocks are cut from, null for a form without foam. */
+  readonly foam: string | null;
+  readonly blocks: readonly BlockSpec[];
+  readonly cover: CoverSpec | null;
+}
+
+interface BlockBase {
+  readonly id: string;
+  readonly at: Place;
+  /** Slab stock of this block; the solid's own where null. */
+  readonly foam: string | null;
+}
+
+export type BlockSpec = BoxBlock | PrismBlock | WedgeBlock | CylinderBlock | RoundedBlock | FrustumBlock;
+
+export interface BoxBlock extends BlockBase {
+  readonly kind: "box";
+  readonly size: Place;
+}
+
+/** The outline lies in the two axes that are not `along`, in order x, y, z. */
+export interface PrismBlock extends BlockBase {
+  readonly kind: "prism";
+  readonly outline: readonly Point[];
+  readonly height: Mm;
+  readonly along: Axis;
+}
+
+/** Full height at the side it rises to, nothing at the opposite side. */
+export interface WedgeBlock extends BlockBase {
+  readonly kind: "wedge";
+  readonly size: Place;
+  readonly rises: "back" | "front" | "left" | "right";
+}
+
+/** `at` is the lowest corner of the box round it. */
+export interface CylinderBlock extends BlockBase {
+  readonly kind: "cylinder";
+  readonly diameter: Mm;
+  readonly length: Mm;
+  readonly along: Axis;
+}
+
+export type UprightCorner = "front-left" | "front-right" | "back-right" | "back-left";
+
+/** A box with some of its upright corners rounded. */
+export interface RoundedBlock extends BlockBase {
+  readonly kind: "rounded";
+  readonly size: Place;
+  readonly radius: Mm;
+  readonly corners: readonly UprightCorner[];
+}
+
+/** Upright; `base` and `top` are diameters, `at` the lowest corner of the box round it. A top of 0 is a cone. */
+export interface FrustumBlock extends BlockBase {
+  readonly kind: "frustum";
+  readonly base: Mm;
+  readonly top: Mm;
+  readonly height: Mm;
+}
+
+// ---- Covers ------------------------------------------------------------------------------
+
+export interface CoverSpec {
+  readonly fabric: string;
+  readonly seamAllowance: Mm;
+  /** Millimetres by which the cover is larger than the foam along x, y, z: negative when smaller. */
+  readonly ease: Place;
+  readonly panels: PanelRule | readonly NamedPanel[];
+  /** Null lets the program propose the opening. */
+  readonly open: readonly OpenSeam[] | null;
+  /** Face or block/side of the hinge edge's other side, null for the longest edge. */
+  readonly hinge: string | null;
+  readonly closing: ClosingSpec;
+  readonly piping: { readonly cord: Mm; readonly along: readonly string[]; readonly cut: "bias" | "straight" } | null;
+  readonly attach: readonly Attachment[];
+  /** Face names whose print the author turned: the name of a face and the direction of its up. */
+  readonly up: Readonly<Record<string, UpDirection>>;
+  readonly anchor: "pad" | "tacks" | "seam" | null;
+}
+
+export type UpDirection = "up" | "down" | "front" | "back" | "left" | "right";
+export type PanelRule = "auto" | "fewest" | "least-cloth" | "upright" | "plain";
+
+export interface NamedPanel {
+  readonly name: string;
+  /** Face names, `<block>/<side>`. */
+  readonly faces: readonly string[];
+}
+
+export type OpenSeam =
+  | { readonly kind: "face"; readonly face: string }
+  | { readonly kind: "between"; readonly faces: readonly [string, string] };
+
+export interface ClosingSpec {
+  readonly kind: "zip" | "hook-and-loop" | "ties" | "hand-sewn";
+  readonly stock: string | null;
+}
+
+export interface Attachment {
+  readonly id: string;
+  readonly piece: string;
+  readonly on: string;
+  /** From the lower left corner of the face, seen from outside. "centre" is half way. */
+  readonly at: readonly [Mm | "centre", Mm | "centre"];
+}
+
+// ---- Loose pieces ------------------------------------------------------------------------
+
+export interface PieceSpec {
+  readonly id: string;
+  readonly label: string;
+  readonly stock: string;
+  /** Finished outline, lowest-left corner at the origin; a board piece is length by section width. */
+  readonly outline: Shape;
+  readonly size: readonly [Mm, Mm];
+  readonly cut: Count;
+  readonly seamAllowance: Mm;
+  /** Whether the print must stand upright on it. */
+  readonly up: "up" | "none";
+  /** Where the piece stands in the finished thing, for drawings of a project without a solid. */
+  readonly at: Place | null;
+  readonly along: Axis | null;
+  /** Direction the flat of the piece faces; the axis its thickness runs along. */
+  readonly thin: Axis | null;
+}
+
+// ---- The author's text -------------------------------------------------------------------
+
+/** A stretch of the author's Markdown, already cut up at figures and boxes. */
+export type TextPart =
+  | { readonly kind: "prose"; readonly markdown: string; readonly line: Count }
+  | { readonly kind: "figure"; readonly figure: string; readonly caption: string; readonly line: Count }
+  | { readonly kind: "caution" | "tip"; readonly markdown: string; readonly line: Count }
+  | { readonly kind: "step"; readonly step: string; readonly markdown: string; readonly line: Count }
+  | { readonly kind: "before"; readonly step: string; readonly title: string; readonly markdown: string; readonly line: Count };

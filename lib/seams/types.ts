@@ -1,0 +1,143 @@
+import type { Count, Loop, Mm, Mm2, Point, Polygon, Radians, Ratio, Shape } from "../plane/types.ts";
+import type { PrintDirection } from "../project/types.ts";
+import type { Panel, RefoldProof, Way } from "../panels/types.ts";
+
+/** Everything about one cover: how it is cut, sewn, opened and closed. */
+export interface Cover {
+  readonly solid: string;
+  readonly fabric: string;
+  readonly seamAllowance: Mm;
+  readonly ways: readonly ComparedWay[];
+  /** Panels of the chosen way, fitted to the foam. */
+  readonly panels: readonly Panel[];
+  readonly pieces: readonly Piece[];
+  readonly seams: readonly Seam[];
+  readonly opening: Opening | null;
+  readonly closing: Closing | null;
+  readonly refolds: RefoldProof;
+  /** Sizes along x, y, z of the foam and of the cover. */
+  readonly foamSize: readonly [Mm, Mm, Mm];
+  readonly coverSize: readonly [Mm, Mm, Mm];
+}
+
+export interface ComparedWay extends Way {
+  readonly isChosen: boolean;
+  /** Length of cloth its lay takes; null until it has been laid. */
+  readonly clothLength: Mm | null;
+}
+
+/** A flat piece of cloth ready to be cut: a panel with its allowances, or a loose piece. */
+export interface Piece {
+  readonly id: string;
+  readonly label: string;
+  /** Panel it was made of, null for a loose piece or strip. */
+  readonly panel: string | null;
+  readonly stock: string;
+  readonly cut: Count;
+  /** Seam line. */
+  readonly finished: Shape;
+  /** Cut line, shrink allowance included. */
+  readonly outline: Shape;
+  readonly area: Mm2;
+  readonly cutSize: readonly [Mm, Mm];
+  /** The seam letters and allowances along the outline, in order. */
+  readonly edges: readonly PieceEdge[];
+  readonly notches: readonly Notch[];
+  readonly clips: readonly Clip[];
+  readonly mirrorOf: string | null;
+  /** True when the print must stand upright on it, so that it may not be turned on the cloth. */
+  readonly isUpright: boolean;
+}
+
+export interface PieceEdge {
+  readonly seam: string | null;
+  /** Segments of the seam line. */
+  readonly segments: Loop;
+  readonly length: Mm;
+  readonly allowance: Mm;
+  readonly kind: "seam" | "opening" | "closing" | "hem";
+}
+
+/** A mark across the allowance that meets its twin on the other panel. */
+export interface Notch {
+  readonly at: Point;
+  /** Outward, away from the piece. */
+  readonly towards: Radians;
+  readonly seam: string;
+  /** Twins share a number. */
+  readonly number: Count;
+}
+
+/** Cut from the edge to within a thread of the seam line at an inward corner. */
+export interface Clip {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+export interface Seam {
+  /** Letters: A, B, … Z, AA. */
+  readonly id: string;
+  readonly panels: readonly [string, string];
+  readonly edges: readonly string[];
+  readonly length: readonly [onFirst: Mm, onSecond: Mm];
+  /** 1 is sewn first. Seams left open come last. */
+  readonly order: Count;
+  readonly state: "sewn" | "closing" | "open";
+  readonly corners: readonly SeamCorner[];
+  /** True when the two ends meet. */
+  readonly isRing: boolean;
+  readonly isPiped: boolean;
+  /** What the joined panels are called from here on. */
+  readonly makes: string;
+}
+
+/** A place along a seam where one panel's edge turns: pivot there, clip the other panel. */
+export interface SeamCorner {
+  readonly along: Mm;
+  readonly clip: string | null;
+  readonly turn: Radians;
+}
+
+export interface Opening {
+  readonly seams: readonly string[];
+  readonly edges: readonly string[];
+  /** Length of seam left open. */
+  readonly run: Mm;
+  /** Widest girth the opening spans. */
+  readonly girth: Mm;
+  /** Smallest girth the foam presents. */
+  readonly needed: Mm;
+  /** Share by which the foam must be squeezed; 0 when it slips in. */
+  readonly give: Ratio;
+  readonly fits: boolean;
+  readonly isProposed: boolean;
+  readonly reason: string;
+}
+
+export interface Closing {
+  readonly kind: "zip" | "hook-and-loop" | "ties" | "hand-sewn";
+  readonly stock: string | null;
+  readonly run: Mm;
+  /** Length to buy; 0 when nothing is needed. */
+  readonly buy: Mm;
+  /** The best on hand, 0 when none. */
+  readonly have: Mm;
+  readonly short: Mm;
+  readonly basis: string;
+}
+
+/** What a lay needs to know of a piece. */
+export interface LayPiece {
+  readonly id: string;
+  readonly label: string;
+  readonly copies: Count;
+  /** Cut line, lowest-left corner at the origin, arcs flattened outward. */
+  readonly outline: Polygon;
+  /** Needs to stand upright under a one-way print. */
+  readonly isUpright: boolean;
+}
+
+export interface LayRules {
+  readonly direction: PrintDirection;
+  readonly canFlip: boolean;
+}
