@@ -1,0 +1,30 @@
+import { ClipType, FillRule, booleanOpD } from "clipper2-ts";
+import type { Mm2, Point, Polygon } from "./types.ts";
+import { polygonArea } from "./polygon-area.ts";
+
+/** Decimal places kept by the clipping library: 1e-6 mm. */
+const places = 6;
+
+/**
+ * Areas as lists of loops: outer loops counter-clockwise, holes clockwise (y up). Overlapping or
+ * touching loops of one list are joined first.
+ */
+export type Region = readonly Polygon[];
+
+export const unite = (a: Region, b: Region = []): Region => combine(ClipType.Union, a, b);
+export const intersect = (a: Region, b: Region): Region => combine(ClipType.Intersection, a, b);
+export const subtractRegion = (a: Region, b: Region): Region => combine(ClipType.Difference, a, b);
+
+/** Area of a region, holes taken off. */
+export const regionArea = (region: Region): Mm2 =>
+  region.reduce((area, loop) => area + polygonArea(loop), 0);
+
+/** Area that two regions share: 0 when they only touch. */
+export const overlapArea = (a: Region, b: Region): Mm2 => Math.abs(regionArea(intersect(a, b)));
+
+function combine(operation: ClipType, a: Region, b: Region): Region {
+  const paths = booleanOpD(operation, toPaths(a), toPaths(b), FillRule.NonZero, places);
+  return paths.map((path) => path.map(({ x, y }): Point => [x, y]));
+}
+
+const toPaths = (region: Region) => region.map((loop) => loop.map(([x, y]) => ({ x, y })));
