@@ -1,0 +1,84 @@
+import type { Loop, Mm, Point, Radians, Segment } from "../plane/types.ts";
+import { angleOf, cross, distance, dot, subtract, wholeTurn } from "../plane/points.ts";
+import { line } from "../plane/segments.ts";
+import { dot3, length3, subtract3, cross3 } from "./points3.ts";
+import { flattenPoint } from "./lift-point.ts";
+import type { Point3, Surface } from "./types.ts";
+
+const straightWithin: Mm = 1e-6;
+
+/**
+ * The flat segments of a stretch of boundary: one line, or arcs of the true circle, or on a free
+ * curve one short line after another.
+ *
+ * @param flat corners of the stretch in the face's own flat
+ * @param neighbour surface on the other side, which tells whether a flat face is cut by a circle
+ */
+export function flattenRun(flat: readonly Point[], own: Surface, neighbour: Surface): Loop {
+  const [first, last] = [flat[0]!, flat.at(-1)!];
+  const centre = circleCentre(own, neighbour);
+  if (centre !== null && flat.length > 2 && isRound(flat, centre)) return arcsThrough(flat, centre);
+  const off = flat.map((point) => Math.abs(cross(subtract(last, first), subtract(point, first))));
+  const reach = distance(first, last);
+  if (reach > straightWithin && Math.max(...off) / reach < straightWithin)
+    return [line(first, last)];
+  return flat.slice(1).map((point, i) => line(flat[i]!, point));
+}
+
+/** Centre of the circle in which two surfaces meet, in the flat of the first; null for none. */
+function circleCentre(own: Surface, neighbour: Surface): Point | null {
+  if (own.kind === "cone") return [0, 0];
+  if (own.kind !== "plane" || neighbour.kind === "plane") return null;
+  const normal = cross3(own.across, own.rise);
+  if (length3(cross3(normal, neighbour.axis)) > 1e-9) return null;
+  const axisPoint = neighbour.kind === "cylinder" ? neighbour.centre : neighbour.tip;
+  return flattenPoint(own, axisPoint);
+}
+
+function isRound(flat: readonly Point[], centre: Point): boolean {
+  const radius = distance(flat[0]!, centre);
+  return (
+    radius > straightWithin &&
+    flat.every((point) => Math.abs(distance(point, centre) - radius) < 1e-5)
+  );
+}
+
+/** Arcs of at most half a circle through points on it. */
+function arcsThrough(flat: readonly Point[], centre: Point): Loop {
+  const isClockwise = cross(subtract(flat[0]!, centre), subtract(flat[1]!, centre)) < 0;
+  let sweep: Radians = 0;
+  flat.slice(1).forEach((point, i) => {
+    sweep += turnBetween(subtract(flat[i]!, centre), subtract(point, centre));
+  });
+  const parts = Math.max(1, Math.ceil(Math.abs(sweep) / Math.PI - 1e-9));
+  const joints = Array.from({ length: parts + 1 }, (_, part) => {
+    if (part === 0) return flat[0]!;
+    if (part === parts) return flat.at(-1)!;
+    return onCircle(centre, flat[0]!, (sweep * part) / parts);
+  });
+  return joints
+    .slice(1)
+    .map((to, i): Segment => ({ kind: "arc", from: joints[i]!, to, centre, isClockwise }));
+}
+
+const turnBetween = (a: Point, b: Point): Radians => Math.atan2(cross(a, b), dot(a, b));
+
+function onCircle(centre: Point, from: Point, by: Radians): Point {
+  const radius = distance(from, centre);
+  const angle = wholeTurn(angleOf(subtract(from, centre)) + by);
+  return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+}
+
+/** Whether a path in space is straight, within rounding. */
+export function isStraightPath(path: readonly Point3[]): boolean {
+  const reach = subtract3(path.at(-1)!, path[0]!);
+  const length = length3(reach);
+  if (length < straightWithin) return false;
+  return path.every((point) => {
+    const out = cross3(reach, subtract3(point, path[0]!));
+    return (
+      length3(out) / length < straightWithin &&
+      dot3(reach, subtract3(point, path[0]!)) > -straightWithin
+    );
+  });
+}
