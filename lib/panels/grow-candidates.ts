@@ -1,0 +1,112 @@
+import type { Count } from "../plane/types.ts";
+import type { Placement } from "../plane/types.ts";
+import { atHome } from "../plane/place.ts";
+import { measureCandidate, type Measures } from "./measure-candidate.ts";
+import { findTwins } from "./find-twins.ts";
+import { facesOverlap, placeFace, type PlacedFace } from "./overlaps.ts";
+import { placeNeighbour, twinOf, unfoldPanel, type FaceGraph } from "./unfold-panel.ts";
+
+/** Faces that lie flat together without overlap, and the folds that hold them. */
+export interface Candidate {
+  readonly faces: readonly string[];
+  readonly folded: readonly string[];
+  readonly measures: Measures;
+  readonly placements: ReadonlyMap<string, Placement>;
+  readonly placed: readonly PlacedFace[];
+}
+
+/** Remembers what has been unfolded, so that every rule shares the geometry. */
+export interface Grower {
+  readonly single: (face: string) => Candidate;
+  /** The candidate with one more face, or null when it would overlap itself. */
+  readonly extend: (candidate: Candidate, edge: string) => Candidate | null;
+  /** Straight edges from the candidate to faces outside it. */
+  readonly openEdges: (candidate: Candidate) => readonly string[];
+}
+
+/**
+ * @param seamed edges that must stay seams: piped, or left open
+ */
+export function growCandidates(graph: FaceGraph, seamed: ReadonlySet<string> = new Set()): Grower {
+  const twins = findTwins(graph);
+  const known = new Map<string, Candidate | null>();
+  const singles = new Map<string, Candidate>();
+  const remember = (
+    faces: readonly string[],
+    folded: readonly string[],
+    placements: ReadonlyMap<string, Placement>,
+    placed: readonly PlacedFace[],
+  ): Candidate => {
+    const unfolding = unfoldPanel(graph, faces, folded);
+    return {
+      faces,
+      folded,
+      placements,
+      placed,
+      measures: measureCandidate(graph, unfolding, twins),
+    };
+  };
+  return {
+    single: (face) => {
+      const made =
+        singles.get(face) ??
+        remember([face], [], new Map([[face, atHome]]), [
+          placeFace(graph.faces.get(face)!, atHome),
+        ]);
+      singles.set(face, made);
+      return made;
+    },
+    extend: (candidate, edge) => {
+      const folded = [...candidate.folded, edge].sort(byNumber);
+      const key = folded.join(" ");
+      const old = known.get(key);
+      if (old !== undefined) return old;
+      const made = extended(graph, candidate, edge, folded, remember);
+      known.set(key, made);
+      return made;
+    },
+    openEdges: (candidate) =>
+      candidate.faces.flatMap((face) =>
+        graph.faces
+          .get(face)!
+          .loops.flat()
+          .filter(
+            (side) =>
+              graph.edges.get(side.edge)!.isStraight &&
+              !seamed.has(side.edge) &&
+              !candidate.placements.has(twinOf(graph, side).face),
+          )
+          .map((side) => side.edge),
+      ),
+  };
+}
+
+function extended(
+  graph: FaceGraph,
+  candidate: Candidate,
+  edge: string,
+  folded: readonly string[],
+  remember: (
+    faces: readonly string[],
+    folded: readonly string[],
+    placements: ReadonlyMap<string, Placement>,
+    placed: readonly PlacedFace[],
+  ) => Candidate,
+): Candidate | null {
+  const side = candidate.faces
+    .flatMap((face) => graph.faces.get(face)!.loops.flat())
+    .find((one) => one.edge === edge)!;
+  const own = candidate.placements.has(side.face) ? side : twinOf(graph, side);
+  const other = twinOf(graph, own).face;
+  const placement = placeNeighbour(graph, own, candidate.placements.get(own.face)!);
+  const placed = placeFace(graph.faces.get(other)!, placement);
+  if (candidate.placed.some((face) => facesOverlap(face, placed))) return null;
+  const faces = [...candidate.faces, other];
+  return remember(faces, folded, new Map([...candidate.placements, [other, placement]]), [
+    ...candidate.placed,
+    placed,
+  ]);
+}
+
+/** Edges are called E1, E2 …: in order of their number. */
+const byNumber = (a: string, b: string): Count => Number(a.slice(1)) - Number(b.slice(1));
