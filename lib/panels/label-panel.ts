@@ -10,5 +10,5 @@ export function labelPanel(graph: FaceGraph, faces: readonly string[]): string {
   });
   if (areWalls) return `band of ${labels.length} sides`;
   if (labels.length === 3) return `${labels[0]}, ${labels[1]} and ${labels[2]}`;
-  return `${labels[0]} and ${labels.length - 1} faces joined to it`;
+  return `${labels[0]}, ${labels[1]} and ${labels.length - 2} more`;
 }

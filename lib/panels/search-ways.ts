@@ -1,7 +1,7 @@
 import type { Count } from "../plane/types.ts";
 import type { PanelRule } from "../project/types.ts";
 import type { Candidate, Grower } from "./grow-candidates.ts";
-import { weighCandidate, widthNeeded, type ClothRules } from "./weigh-candidate.ts";
+import { weighCandidate, weightsOf, widthNeeded, type ClothRules } from "./weigh-candidate.ts";
 
 /** Up to this many faces every grouping is tried; beyond, panels are joined and parted step by step. */
 export const exhaustiveUpTo: Count = 13;
@@ -32,8 +32,9 @@ export function searchWays(
       cloth,
       Math.max(...candidate.faces.map((face) => wide.get(face)!)),
     );
+  const slack = ({ measures }: Candidate) => (measures.isLopsided ? weightsOf[rule].lopsided : 0);
   return faces.length <= exhaustiveUpTo
-    ? coverExactly(faces, growSets(faces, grower, cost), cost)
+    ? coverExactly(faces, growSets(faces, grower, cost, slack), cost)
     : joinStepwise(faces, grower, cost);
 }
 
@@ -55,8 +56,9 @@ function growSets(faces: readonly string[], grower: Grower, cost: Cost): Map<num
     for (const candidate of [...layer.values()].flat()) {
       for (const edge of grower.openEdges(candidate)) {
         const made = grower.extend(candidate, edge);
-        // Worth growing only while it is cheaper than its faces cut singly.
-        if (made === null || cost(made) > sumOf(made.faces, alone)) continue;
+        // Worth growing only while it is cheaper than its faces cut singly; what is lopsided now may
+        // yet be evened out.
+        if (made === null || cost(made) - slack(made) > sumOf(made.faces, alone)) continue;
         const mask = maskOf(made);
         const same = next.get(mask) ?? new Map<string, Candidate>();
         next.set(mask, same.set(made.folded.join(" "), made));

@@ -1,4 +1,14 @@
-import type { Count, Loop, Mm, Mm2, Point, Polygon, Radians, Ratio, Shape } from "../plane/types.ts";
+import type {
+  Count,
+  Loop,
+  Mm,
+  Mm2,
+  Point,
+  Polygon,
+  Radians,
+  Ratio,
+  Shape,
+} from "../plane/types.ts";
 import type { PrintDirection } from "../project/types.ts";
 import type { Panel, RefoldProof, Way } from "../panels/types.ts";
 
@@ -44,6 +54,8 @@ export interface Piece {
   readonly edges: readonly PieceEdge[];
   readonly notches: readonly Notch[];
   readonly clips: readonly Clip[];
+  /** Where loose pieces are sewn on: a point and what goes there. */
+  readonly marks: readonly Mark[];
   readonly mirrorOf: string | null;
   /** True when the print must stand upright on it, so that it may not be turned on the cloth. */
   readonly isUpright: boolean;
@@ -72,6 +84,12 @@ export interface Notch {
 export interface Clip {
   readonly from: Point;
   readonly to: Point;
+}
+
+/** A place on the right side where something is sewn on. */
+export interface Mark {
+  readonly at: Point;
+  readonly label: string;
 }
 
 export interface Seam {

@@ -1,0 +1,126 @@
+import type { Mm } from "../plane/types.ts";
+import { findWays } from "../panels/find-ways.ts";
+import { refoldPanels } from "../panels/refold-panel.ts";
+import { graphSolid } from "../panels/unfold-panel.ts";
+import type {
+  CoverSpec,
+  FabricStock,
+  Fault,
+  Project,
+  SolidSpec,
+  ZipStock,
+} from "../project/types.ts";
+import { buildSolid } from "../solids/build-solid.ts";
+import type { Solid } from "../solids/types.ts";
+import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
+import { fitBlocks } from "./fit-blocks.ts";
+import { makePieces } from "./make-pieces.ts";
+import { nameEdges } from "./name-edges.ts";
+import { orderSeams } from "./order-seams.ts";
+import { planClosing } from "./plan-closing.ts";
+import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
+import type { ComparedWay, Cover } from "./types.ts";
+
+export interface CoverOptions {
+  /** Put before panel ids, so that two covers of one project do not share any. */
+  readonly prefix: string;
+  readonly hardness: number | null;
+  /** Prints a length in the author's unit. */
+  readonly format: (length: Mm) => string;
+}
+
+/** Everything about the cover of one solid, from the way it is panelled to the way it closes. */
+export function buildCover(
+  project: Pick<Project, "stock">,
+  spec: SolidSpec & { readonly cover: CoverSpec },
+  foam: Solid,
+  { prefix, hardness, format }: CoverOptions,
+): { cover: Cover | null; fitted: Solid; faults: readonly Fault[] } {
+  const { cover } = spec;
+  const field = `solids.${spec.id}.cover`;
+  const cloth = project.stock.find(
+    (one): one is FabricStock => one.id === cover.fabric && one.kind === "fabric",
+  )!;
+  const fitted = buildSolid(
+    { ...spec, blocks: fitBlocks(spec.blocks, foam, cover.ease) },
+    { ups: cover.up },
+  );
+  const named = nameEdges(fitted, cover, field);
+  const { ways, faults } = findWays(fitted, cover.panels, {
+    cloth: {
+      usableWidth: cloth.width - 2 * cloth.selvedge,
+      direction: cloth.direction,
+      allowance: cover.seamAllowance,
+    },
+    seamed: new Set([...named.piped, ...(named.open ?? [])]),
+    field: `${field}.panels`,
+  });
+  const all = [...named.faults, ...faults];
+  if (all.length > 0) return { cover: null, fitted, faults: all };
+  const panels = prefixed(ways[0]!, prefix).panels;
+  const folded = new Set(panels.flatMap(({ folds }) => folds.map(({ edge }) => edge)));
+  const openEdges = named.open?.filter((edge) => !folded.has(edge)) ?? null;
+  const plan: OpeningPlan =
+    openEdges === null || openEdges.length === 0
+      ? proposeOpening(panels, fitted, foam, hardness)
+      : measureOpening(openEdges, fitted, foam, hardness);
+  const runs = findSeamRuns(panels, {
+    open: new Set(plan.edges),
+    openState: cover.closing.kind === "hand-sewn" ? "open" : "closing",
+    piped: named.piped,
+  });
+  const seams = orderSeams(
+    runs.map((run, i) => describeSeam(run, i, closesOnItself(run))),
+    panels,
+    cover.closing.kind,
+  );
+  const zips =
+    project.stock.find(
+      (one): one is ZipStock => one.id === cover.closing.stock && one.kind === "zip",
+    ) ?? null;
+  return {
+    fitted,
+    faults: [],
+    cover: {
+      solid: spec.id,
+      fabric: cover.fabric,
+      seamAllowance: cover.seamAllowance,
+      ways: ways.map((way, i): ComparedWay => ({
+        ...prefixed(way, prefix),
+        isChosen: i === 0,
+        clothLength: null,
+      })),
+      panels,
+      pieces: makePieces(fitted, panels, runs, seams, {
+        cloth,
+        allowance: cover.seamAllowance,
+        attach: cover.attach,
+      }),
+      seams,
+      opening: {
+        ...plan,
+        seams: seams.filter(({ state }) => state !== "sewn").map(({ id }) => id),
+      },
+      closing: planClosing(cover.closing, plan.run, zips, format),
+      refolds: refoldPanels(panels, graphSolid(fitted)),
+      foamSize: foam.size,
+      coverSize: fitted.size,
+    },
+  };
+}
+
+/** Panel ids with the solid's own prefix, wherever a panel is named. */
+function prefixed<W extends { readonly panels: Cover["panels"] }>(way: W, prefix: string): W {
+  if (prefix === "") return way;
+  const rename = (id: string | null) => (id === null ? null : `${prefix}${id}`);
+  const panels = way.panels.map((panel) => ({
+    ...panel,
+    id: `${prefix}${panel.id}`,
+    mirrorOf: rename(panel.mirrorOf),
+    sameAs: rename(panel.sameAs),
+    loops: panel.loops.map((loop) =>
+      loop.map((side) => ({ ...side, panel: `${prefix}${side.panel}` })),
+    ),
+  }));
+  return { ...way, panels };
+}

@@ -1,0 +1,3 @@
+export { buildCover } from "./build-cover.ts";
+export { makeLoosePiece } from "./make-pieces.ts";
+export { smallestGirth } from "./measure-girth.ts";

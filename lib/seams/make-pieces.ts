@@ -1,0 +1,136 @@
+import type { Mm, Point, Ratio } from "../plane/types.ts";
+import { shapeArea } from "../plane/loop-area.ts";
+import { loopBounds } from "../plane/loop-bounds.ts";
+import { placePoint } from "../plane/place.ts";
+import { segmentLength } from "../plane/segments.ts";
+import type { Panel, PanelSide } from "../panels/types.ts";
+import { facesNamed } from "../panels/find-face.ts";
+import type { Attachment, FabricStock, PieceSpec } from "../project/types.ts";
+import type { Solid } from "../solids/types.ts";
+import { addAllowance } from "./add-allowance.ts";
+import { clipForPartner, clipInwardCorners } from "./clip-corners.ts";
+import type { SeamRun } from "./find-seams.ts";
+import { markSeam } from "./mark-seams.ts";
+import type { Clip, Mark, Notch, Piece, PieceEdge, Seam } from "./types.ts";
+
+export interface PieceOptions {
+  readonly cloth: FabricStock;
+  readonly allowance: Mm;
+  readonly attach: readonly Attachment[];
+}
+
+/** Every panel as a piece to cut: allowances, seam letters, notches, clips and marks. */
+export function makePieces(
+  solid: Solid,
+  panels: readonly Panel[],
+  runs: readonly SeamRun[],
+  seams: readonly Seam[],
+  { cloth, allowance, attach }: PieceOptions,
+): Piece[] {
+  const seamOf = new Map(seams.flatMap((seam) => seam.edges.map((edge) => [edge, seam] as const)));
+  const runOf = new Map(runs.map((run) => [run.first[0]!.edge, run]));
+  const notches: { panel: string; notch: Notch }[] = [];
+  const clips: { panel: string; clip: Clip }[] = [];
+  for (const seam of seams) {
+    const run = runOf.get(seam.edges[0]!)!;
+    notches.push(...markSeam(run, seam, notches.length / 2 + 1));
+    clips.push(...clipForPartner(run, seam, allowance));
+  }
+  return panels.map((panel): Piece => {
+    const edges = panel.loops.flatMap((loop) =>
+      loop.map((side) => describeEdge(side, seamOf.get(side.edge)!, allowance)),
+    );
+    const outline = outlineOf(
+      panel.loops.map((loop) => loop.flatMap(({ segments }) => segments)),
+      allowance,
+      cloth.shrink,
+    );
+    return {
+      id: panel.id,
+      label: panel.label,
+      panel: panel.id,
+      stock: cloth.id,
+      cut: 1,
+      finished: panel.shape,
+      outline,
+      area: shapeArea(outline),
+      cutSize: sizeOf(outline.outer),
+      edges,
+      notches: notches.filter((one) => one.panel === panel.id).map(({ notch }) => notch),
+      clips: [
+        ...clipInwardCorners(panel, allowance),
+        ...clips.filter((one) => one.panel === panel.id).map(({ clip }) => clip),
+      ],
+      marks: attach.flatMap((one) => markAttachment(solid, panel, one)),
+      mirrorOf: panel.mirrorOf,
+      isUpright:
+        cloth.direction !== "any" &&
+        panel.faces.some(({ face }) => solid.faces.find(({ id }) => id === face)!.isVisible),
+    };
+  });
+}
+
+/** A loose piece of cloth as cut: hemmed or seamed all round by one allowance. */
+export function makeLoosePiece(spec: PieceSpec, cloth: FabricStock): Piece {
+  const loops = [spec.outline.outer, ...spec.outline.holes];
+  const outline = outlineOf(loops, spec.seamAllowance, cloth.shrink);
+  const edges = loops.flat().map((segment): PieceEdge => ({
+    seam: null,
+    segments: [segment],
+    length: segmentLength(segment),
+    allowance: spec.seamAllowance,
+    kind: "hem",
+  }));
+  return {
+    id: spec.id,
+    label: spec.label,
+    panel: null,
+    stock: cloth.id,
+    cut: spec.cut,
+    finished: spec.outline,
+    outline,
+    area: shapeArea(outline),
+    cutSize: sizeOf(outline.outer),
+    edges,
+    notches: [],
+    clips: [],
+    marks: [],
+    mirrorOf: null,
+    isUpright: cloth.direction !== "any" && spec.up === "up",
+  };
+}
+
+const outlineOf = (loops: readonly Piece["outline"]["outer"][], allowance: Mm, shrink: Ratio) =>
+  addAllowance(
+    loops.map((segments) => ({ segments, allowances: segments.map(() => allowance) })),
+    shrink,
+  );
+
+function sizeOf(loop: Piece["outline"]["outer"]): readonly [Mm, Mm] {
+  const { min, max } = loopBounds(loop);
+  return [max[0] - min[0], max[1] - min[1]];
+}
+
+function describeEdge(side: PanelSide, seam: Seam, allowance: Mm): PieceEdge {
+  const kinds = { sewn: "seam", closing: "closing", open: "opening" } as const;
+  return {
+    seam: seam.id,
+    segments: side.segments,
+    length: side.length,
+    allowance,
+    kind: kinds[seam.state],
+  };
+}
+
+/** Measured from the lower left corner of the face, seen from outside. */
+function markAttachment(solid: Solid, panel: Panel, attachment: Attachment): Mark[] {
+  return facesNamed(solid, attachment.on).flatMap((face): Mark[] => {
+    const placed = panel.faces.find((one) => one.face === face.id);
+    if (placed === undefined) return [];
+    const { min, max } = loopBounds(face.shape.outer);
+    const flat = attachment.at.map((part, axis) =>
+      part === "centre" ? (min[axis]! + max[axis]!) / 2 : min[axis]! + part,
+    ) as unknown as Point;
+    return [{ at: placePoint(flat, placed.placement), label: attachment.id.replaceAll("-", " ") }];
+  });
+}
