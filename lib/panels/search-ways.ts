@@ -41,7 +41,12 @@ export function searchWays(
 type Cost = (candidate: Candidate) => number;
 
 /** The cheapest trees of every connected set of faces that is worth having. */
-function growSets(faces: readonly string[], grower: Grower, cost: Cost): Map<number, Candidate[]> {
+function growSets(
+  faces: readonly string[],
+  grower: Grower,
+  cost: Cost,
+  slack: Cost,
+): Map<number, Candidate[]> {
   const bit = new Map(faces.map((face, i) => [face, 1 << i]));
   const alone = new Map(faces.map((face) => [face, cost(grower.single(face))]));
   const maskOf = (candidate: Candidate) =>
