@@ -19,10 +19,14 @@ export function orderSeams(
 ): Seam[] {
   const assembly = new Map(panels.map(({ id }, i) => [id, i]));
   const labels = new Map(panels.map(({ id, label }) => [id, label]));
+  const isOnlyClosing = seams.filter(({ state }) => state === "closing").length === 1;
   const waiting = [...seams];
   const ordered: Seam[] = [];
   while (waiting.length > 0) {
-    const ranked = waiting.map((seam) => ({ seam, rank: rankSeam(seam, assembly, closing) }));
+    const ranked = waiting.map((seam) => ({
+      seam,
+      rank: rankSeam(seam, assembly, closing, isOnlyClosing),
+    }));
     const best = ranked.reduce((a, b) => (comesBefore(b, a) ? b : a)).seam;
     waiting.splice(waiting.indexOf(best), 1);
     const [a, b] = best.panels.map((panel) => assembly.get(panel)!) as [Count, Count];
@@ -59,11 +63,13 @@ function rankSeam(
   seam: Unordered,
   assembly: ReadonlyMap<string, Count>,
   closing: ClosingSpec["kind"],
+  isOnlyClosing: boolean,
 ): Count {
   const [a, b] = seam.panels;
   const isStraight = seam.corners.length === 0 && !seam.isRing;
   if (seam.state === "open") return 10;
-  if (seam.state === "closing") return closing !== "ties" && isStraight ? 0 : 9;
+  // A zip round corners can only go in once the panels it runs along are joined.
+  if (seam.state === "closing") return closing !== "ties" && isStraight && isOnlyClosing ? 0 : 9;
   // A dart, or a strip sewn end to end into a ring.
   if (a === b) return 1;
   const joins = assembly.get(a) !== assembly.get(b);
