@@ -49,7 +49,7 @@ describe("printing a length", () => {
     [(1 / 16) * 25.4, "1/16 in", null],
     [(3 / 64) * 25.4, "3/64 in", null],
     [450, "17 11/16 in", "17.717 in"],
-    [1, "1/32 in", "0.039 in"],
+    [1, "1/16 in", "0.039 in"],
   ])("%d mm keeps its exact value", (mm, text, exact) => {
     expect(formatLength(mm, inches)).toBe(text);
     expect(lengthParts(mm, inches).exact).toBe(exact);
