@@ -10,6 +10,13 @@ export interface Fault {
   readonly fix: string;
 }
 
+/** A project file as it lies on disk, already read. */
+export interface SourceFile {
+  /** Path as the author knows it, such as `content/seat.md`. */
+  readonly file: string;
+  readonly text: string;
+}
+
 /** A checked project: every length in mm, every formula worked out, every name known. */
 export interface Project {
   readonly slug: string;

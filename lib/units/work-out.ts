@@ -59,12 +59,10 @@ function lookUp(name: string, names: NamedSizes, at: number): Worked {
   if (value !== undefined) return { kind: "length", value };
   const known = [...names.keys()];
   const nearest = nearestWord(name, known);
-  const list = known.length > 0 ? `Use one of ${known.join(", ")}` : "List it in dimensions first";
-  return misread(
-    `${name} is not a name listed in dimensions`,
-    nearest ? `Did you mean ${nearest}` : list,
-    at,
-  );
+  const fault = `${name} is not a name listed in dimensions`;
+  if (nearest !== null) return misread(fault, `Write ${nearest} if that was meant`, at);
+  if (known.length === 0) return misread(fault, `Write a number, or list ${name} in dimensions`, at);
+  return misread(fault, `Write a number, or one of ${known.join(", ")}`, at);
 }
 
 function combine(

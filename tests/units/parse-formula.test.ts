@@ -68,10 +68,10 @@ describe("working out a formula", () => {
 
   test("an unknown name gets the nearest known one", () => {
     expect(parseLength("dpeth", { units: "cm", names })).toMatchObject({
-      fix: "Did you mean depth",
+      fix: "Write depth if that was meant",
     });
     expect(parseLength("zebra", { units: "cm", names })).toMatchObject({
-      fix: "Use one of length, depth, thick",
+      fix: "Write a number, or one of length, depth, thick",
     });
   });
 
