@@ -1,7 +1,7 @@
 import { nearestWord } from "../units/nearest-word.ts";
 import { inWords } from "./describe.ts";
 import type { Ledger } from "./ledger.ts";
-import { report } from "./ledger.ts";
+import { isDropped, report } from "./ledger.ts";
 import { sidesOf } from "./sides-of.ts";
 import type { BlockSpec, Stock } from "./types.ts";
 
@@ -23,6 +23,7 @@ export function checkStock(
   const fitting = stock.filter(({ kind }) => kinds.includes(kind)).map(({ id }) => id);
   const wanted = kinds.join(" or ");
   if (found !== undefined && kinds.includes(found.kind)) return found;
+  if (isDropped(ledger, `stock.${name}`)) return null;
   const fault =
     found === undefined
       ? `names ${name}, which is not in stock`
@@ -37,7 +38,7 @@ export function checkPiece(
   field: string,
   { name, pieces }: { readonly name: string; readonly pieces: readonly string[] },
 ): void {
-  if (pieces.includes(name)) return;
+  if (pieces.includes(name) || isDropped(ledger, `pieces.${name}`)) return;
   const fix = suggest(name, pieces, "List it under pieces");
   report(ledger, field, `names ${name}, which is not in pieces`, fix);
 }
@@ -56,6 +57,8 @@ export function checkFace(
     return;
   }
   const block = blocks.find((each) => each.id === id);
+  const [, solid = ""] = field.split(".");
+  if (block === undefined && isDropped(ledger, `solids.${solid}.blocks.${id}`)) return;
   if (block === undefined) {
     const fix = suggest(id, ids, "Name a block of this solid");
     report(ledger, field, `names the block ${id}, which this solid does not have`, fix);

@@ -7,6 +7,11 @@ import type { Fault } from "./types.ts";
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
 
+/** A fault of form, with the way to its value. */
+export interface FormFault extends Fault {
+  readonly path: Path;
+}
+
 /** Keys the site builder would act on. A project file may not steer it. */
 const builderKeys = new Set(
   "layout permalink pagination eleventyComputed eleventyExcludeFromCollections eleventyImport eleventyNavigation templateEngineOverride tags date draft override templateClass dynamicPermalink".split(
@@ -15,11 +20,11 @@ const builderKeys = new Set(
 );
 
 /** Turn what the schema found into faults an author can mend. */
-export function explainIssues(issues: readonly Issue[], value: unknown): readonly Fault[] {
+export function explainIssues(issues: readonly Issue[], value: unknown): readonly FormFault[] {
   return issues.flatMap((issue) => explain(issue, [], value));
 }
 
-function explain(issue: Issue, outer: Path, value: unknown): readonly Fault[] {
+function explain(issue: Issue, outer: Path, value: unknown): readonly FormFault[] {
   const path = [...outer, ...issue.path];
   switch (issue.code) {
     case "unrecognized_keys":
@@ -32,7 +37,8 @@ function explain(issue: Issue, outer: Path, value: unknown): readonly Fault[] {
     case "invalid_key": {
       const { expected, fix } = untell(issue.issues[0]?.message ?? issue.message);
       const name = String(path.at(-1));
-      return [{ field: dotted(path), fault: `expected ${expected}, got ${describe(name)}`, fix }];
+      const fault = `expected ${expected}, got ${describe(name)}`;
+      return [{ path, field: dotted(path), fault, fix }];
     }
     default:
       return [misfit(issue.message, path, value)];
@@ -48,29 +54,31 @@ function likeliest(branches: readonly (readonly Issue[])[]): readonly Issue[] | 
   return [...fitting].sort((a, b) => count(a) - count(b))[0] ?? null;
 }
 
-function unknownKey(key: string, path: Path, known: readonly string[]): Fault {
-  const field = dotted([...path, key]);
+function unknownKey(key: string, path: Path, known: readonly string[]): FormFault {
+  const own = [...path, key];
+  const field = dotted(own);
   if (path.length === 0 && builderKeys.has(key)) {
     const fix = "Take it out; the layouts belong to the site, not to the project";
-    return { field, fault: "is a key that a project file may not set", fix };
+    return { path: own, field, fault: "is a key that a project file may not set", fix };
   }
   const nearest = nearestWord(key, known);
   const list = `Use one of ${known.join(", ")}`;
   return {
+    path: own,
     field,
     fault: "is not a key that is known here",
     fix: nearest === null ? list : `Write ${nearest} if that was meant`,
   };
 }
 
-function misfit(message: string, path: Path, value: unknown): Fault {
+function misfit(message: string, path: Path, value: unknown): FormFault {
   const { expected, fix } = untell(message);
   const got = valueAt(value, path);
   const fault =
     got === undefined
       ? `is missing: expected ${expected}`
       : `expected ${expected}, got ${describe(got)}`;
-  return { field: dotted(path) || "front matter", fault, fix };
+  return { path, field: dotted(path) || "front matter", fault, fix };
 }
 
 function valueAt(value: unknown, path: Path): unknown {

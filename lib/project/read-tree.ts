@@ -92,6 +92,8 @@ function readNode(node: unknown, field: string, depth: Count, walk: Walk): unkno
     });
   }
   if (isMap(node)) return readMap(node.items, field, depth, walk);
+  // A version keeps its noughts: 1.20 is not 1.2.
+  if (field === "version" && typeof node.value === "number") return node.source;
   return readScalar(node.value, node.source, refuse);
 }
 

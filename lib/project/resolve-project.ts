@@ -29,20 +29,23 @@ export interface ResolveSetting {
   readonly lines: Readonly<Record<string, Count>>;
   /** Variant to build, null for the file itself. */
   readonly variant: string | null;
+  readonly dropped: ReadonlySet<string>;
 }
 
 /** Turn checked front matter into a project: every length in mm, every name known. Words come later. */
 export function resolveProject(raw: RawProject, setting: ResolveSetting): Resolved {
   const faults: Fault[] = [];
   const { units } = raw;
-  const names = resolveDimensions({ units, names: new Map(), faults }, raw, setting.variant);
-  const ledger: Ledger = { units, names, faults };
+  const { dropped } = setting;
+  const first: Ledger = { units, names: new Map(), faults, dropped };
+  const names = resolveDimensions(first, raw, setting.variant);
+  const ledger: Ledger = { ...first, names };
   const stock = Object.entries(raw.stock ?? {}).map(([id, each]) => resolveStock(ledger, id, each));
   const pieces = Object.entries(raw.pieces ?? {}).map(([id, each]) =>
     resolvePiece(ledger, `pieces.${id}`, { id, raw: each, stock }),
   );
   const solids = resolveSolids(ledger, raw, stock);
-  if (solids.length === 0 && pieces.length === 0) {
+  if (solids.length === 0 && pieces.length === 0 && !hasDroppedForm(dropped)) {
     report(ledger, "solids", "is missing, and so is pieces", "Describe a solid or a piece to make");
   }
   const { variant } = setting;
@@ -75,6 +78,10 @@ export function resolveProject(raw: RawProject, setting: ResolveSetting): Resolv
   return { project, names, faults };
 }
 
+function hasDroppedForm(dropped: ReadonlySet<string>): boolean {
+  return [...dropped].some((field) => /^(solids|pieces)(\.|$)/.test(field));
+}
+
 function resolveDimensions(
   ledger: Ledger,
   raw: RawProject,
@@ -91,7 +98,12 @@ function resolveDimensions(
   for (const [name, size] of Object.entries(changed)) {
     if (written.has(name)) written.set(name, size);
   }
-  const { sizes, faults } = resolveNames(written, ledger.units);
+  const { sizes: known, faults } = resolveNames(written, ledger.units);
+  const sizes = new Map(known);
+  for (const field of ledger.dropped) {
+    const [top, name] = field.split(".");
+    if (top === "dimensions" && name !== undefined) sizes.set(name, null);
+  }
   for (const [name, reading] of faults) {
     const size = written.get(name);
     const expected = "a length such as 1.5 cm or 1/2 in";
@@ -115,7 +127,7 @@ function resolveSolids(
       checkFoam(`${field}.blocks.${name}.foam`, block.foam);
       return resolveBlock(ledger, `${field}.blocks.${name}`, { id: name, raw: block });
     });
-    if (blocks.length === 0) {
+    if (blocks.length === 0 && ![...ledger.dropped].some((f) => f.startsWith(`${field}.blocks`))) {
       report(ledger, `${field}.blocks`, "has no block", "Give it at least one block");
     }
     const cover =
