@@ -24,6 +24,7 @@ function checkInline(children: readonly Token[], firstLine: Count): readonly Lin
     if (token.type === "softbreak" || token.type === "hardbreak") line += 1;
     if (token.type === "html_inline") {
       line += token.content.split("\n").length - 1;
+      if (token.content.startsWith("</")) return []; // told at its opening tag
       return [rawHtml(token.content, here)];
     }
     if (token.type === "link_open") return checkLink(token.attrGet("href") ?? "", here);

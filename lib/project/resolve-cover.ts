@@ -1,11 +1,12 @@
-import { checkFace, checkPiece, checkStock } from "./check-name.ts";
+import { checkPiece, checkStock } from "./check-name.ts";
 import type { Ledger } from "./ledger.ts";
 import { report } from "./ledger.ts";
+import type { FaceSetting } from "./read-face.ts";
+import { readFace } from "./read-face.ts";
 import { readLength, readOptional } from "./read-length.ts";
 import type { RawCover } from "./schema.ts";
 import type {
   Attachment,
-  BlockSpec,
   ClosingSpec,
   CoverSpec,
   NamedPanel,
@@ -17,8 +18,7 @@ import type {
 } from "./types.ts";
 
 /** What a cover may refer to. */
-export interface CoverSetting {
-  readonly blocks: readonly BlockSpec[];
+export interface CoverSetting extends FaceSetting {
   readonly stock: readonly Stock[];
   readonly pieces: readonly string[];
 }
@@ -36,27 +36,30 @@ export function resolveCover(
   field: string,
   { raw, ...setting }: CoverSetting & { readonly raw: RawCover },
 ): CoverSpec {
-  const { blocks, stock } = setting;
+  const { solid, blocks, stock } = setting;
+  const faces: FaceSetting = { solid, blocks };
   checkStock(ledger, `${field}.fabric`, { name: raw.fabric, stock, kinds: ["fabric"] });
-  if (raw.hinge !== undefined) checkFace(ledger, `${field}.hinge`, { name: raw.hinge, blocks });
-  for (const name of Object.keys(raw.up ?? {})) {
-    checkFace(ledger, `${field}.up.${name}`, { name, blocks });
-  }
+  const up = Object.entries(raw.up ?? {}).map(
+    ([name, way]) => [readFace(ledger, `${field}.up.${name}`, { name, ...faces }), way] as const,
+  );
   return {
     fabric: raw.fabric,
     seamAllowance: readOptional(ledger, `${field}.seamAllowance`, raw.seamAllowance, {
       missing: usualAllowance[ledger.units],
     }),
     ease: resolveFit(ledger, `${field}.fit`, raw.fit),
-    panels: resolvePanels(ledger, `${field}.panels`, { raw: raw.panels, blocks }),
-    open: resolveOpen(ledger, `${field}.open`, { raw: raw.open, blocks }),
-    hinge: raw.hinge ?? null,
+    panels: resolvePanels(ledger, `${field}.panels`, { raw: raw.panels, ...faces }),
+    open: resolveOpen(ledger, `${field}.open`, { raw: raw.open, ...faces }),
+    hinge:
+      raw.hinge === undefined
+        ? null
+        : readFace(ledger, `${field}.hinge`, { name: raw.hinge, ...faces }),
     closing: resolveClosing(ledger, `${field}.closing`, { raw: raw.closing, stock }),
-    piping: resolvePiping(ledger, `${field}.piping`, { raw: raw.piping, blocks }),
+    piping: resolvePiping(ledger, `${field}.piping`, { raw: raw.piping, ...faces }),
     attach: Object.entries(raw.attach ?? {}).map(([id, each]) =>
       resolveAttachment(ledger, `${field}.attach.${id}`, { id, raw: each, ...setting }),
     ),
-    up: raw.up ?? {},
+    up: Object.fromEntries(up),
     anchor: raw.anchor ?? null,
   };
 }
@@ -77,17 +80,15 @@ function resolveFit(ledger: Ledger, field: string, raw: RawCover["fit"]): Place 
   return [x, y, z];
 }
 
-type Blocks = { readonly blocks: readonly BlockSpec[] };
-
 function resolvePanels(
   ledger: Ledger,
   field: string,
-  { raw, blocks }: Blocks & { readonly raw: RawCover["panels"] },
+  { raw, ...setting }: FaceSetting & { readonly raw: RawCover["panels"] },
 ): PanelRule | readonly NamedPanel[] {
   if (!Array.isArray(raw)) return raw ?? "auto";
   const seen = new Map<string, string>();
   const names = new Set<string>();
-  raw.forEach(({ name, faces }, index) => {
+  return raw.map(({ name, faces }, index) => {
     if (faces.length === 0) {
       report(ledger, `${field}.${index}.faces`, "names no face", "Name at least one face");
     }
@@ -96,35 +97,35 @@ function resolvePanels(
       report(ledger, `${field}.${index}.name`, `is "${name}" a second time`, fix);
     }
     names.add(name);
-    faces.forEach((face, place) => {
+    const read = faces.map((each, place) => {
       const at = `${field}.${index}.faces.${place}`;
-      checkFace(ledger, at, { name: face, blocks });
+      const face = readFace(ledger, at, { name: each, ...setting });
       const before = seen.get(face);
       if (before !== undefined) {
         const fix = "A face can be in one panel only: take one of the two out";
         report(ledger, at, `names ${face}, which is already in the panel "${before}"`, fix);
       }
       seen.set(face, name);
+      return face;
     });
+    return { name, faces: read };
   });
-  return raw;
 }
 
 function resolveOpen(
   ledger: Ledger,
   field: string,
-  { raw, blocks }: Blocks & { readonly raw: RawCover["open"] },
+  { raw, ...setting }: FaceSetting & { readonly raw: RawCover["open"] },
 ): readonly OpenSeam[] | null {
   if (raw === undefined || raw === "auto") return null;
   return raw.map((entry, index): OpenSeam => {
     const at = `${field}.${index}`;
     if (typeof entry === "string") {
-      checkFace(ledger, at, { name: entry, blocks });
-      return { kind: "face", face: entry };
+      return { kind: "face", face: readFace(ledger, at, { name: entry, ...setting }) };
     }
-    const [first, second] = entry.between;
-    checkFace(ledger, `${at}.between.0`, { name: first, blocks });
-    checkFace(ledger, `${at}.between.1`, { name: second, blocks });
+    const [one, other] = entry.between;
+    const first = readFace(ledger, `${at}.between.0`, { name: one, ...setting });
+    const second = readFace(ledger, `${at}.between.1`, { name: other, ...setting });
     if (first === second) {
       const fix = "Name the two faces that the seam lies between";
       report(ledger, `${at}.between`, `names ${first} twice`, fix);
@@ -152,14 +153,13 @@ function resolveClosing(
 function resolvePiping(
   ledger: Ledger,
   field: string,
-  { raw, blocks }: Blocks & { readonly raw: RawCover["piping"] },
+  { raw, ...setting }: FaceSetting & { readonly raw: RawCover["piping"] },
 ): CoverSpec["piping"] {
   if (raw === undefined) return null;
-  raw.along.forEach((name, index) =>
-    checkFace(ledger, `${field}.along.${index}`, { name, blocks }),
+  const along = raw.along.map((name, index) =>
+    readFace(ledger, `${field}.along.${index}`, { name, ...setting }),
   );
-  const cord = readLength(ledger, `${field}.cord`, raw.cord);
-  return { cord, along: raw.along, cut: raw.cut ?? "bias" };
+  return { cord: readLength(ledger, `${field}.cord`, raw.cord), along, cut: raw.cut ?? "bias" };
 }
 
 function resolveAttachment(
@@ -168,16 +168,17 @@ function resolveAttachment(
   {
     id,
     raw,
+    solid,
     blocks,
     pieces,
   }: CoverSetting & { readonly id: string; readonly raw: NonNullable<RawCover["attach"]>[string] },
 ): Attachment {
   checkPiece(ledger, `${field}.piece`, { name: raw.piece, pieces });
-  checkFace(ledger, `${field}.on`, { name: raw.on, blocks });
+  const on = readFace(ledger, `${field}.on`, { name: raw.on, solid, blocks });
   const read = (index: 0 | 1) => {
     const written = raw.at?.[index] ?? "centre";
     if (written === "centre") return "centre" as const;
     return readLength(ledger, `${field}.at.${index}`, written, "notNegative");
   };
-  return { id, piece: raw.piece, on: raw.on, at: [read(0), read(1)] };
+  return { id, piece: raw.piece, on, at: [read(0), read(1)] };
 }

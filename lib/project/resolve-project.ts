@@ -89,10 +89,11 @@ function resolveDimensions(
 ): ReadonlyMap<string, Mm | null> {
   const base = Object.entries(raw.dimensions ?? {});
   const written = new Map(base);
-  for (const name of written.keys()) {
+  for (const name of [...written.keys()]) {
     if (!isReservedWord(name)) continue;
     const fix = "Choose another name";
     report(ledger, `dimensions.${name}`, "is a word that formulas already use", fix);
+    written.delete(name);
   }
   const changed = variant === null ? {} : (raw.variants?.[variant] ?? {});
   for (const [name, size] of Object.entries(changed)) {
@@ -133,7 +134,13 @@ function resolveSolids(
     const cover =
       solid.cover === undefined
         ? null
-        : resolveCover(ledger, `${field}.cover`, { raw: solid.cover, blocks, stock, pieces });
+        : resolveCover(ledger, `${field}.cover`, {
+            raw: solid.cover,
+            solid: id,
+            blocks,
+            stock,
+            pieces,
+          });
     return { id, foam: solid.foam ?? null, blocks, cover };
   });
 }
