@@ -1,13 +1,20 @@
 import type { Count, Mm, Point, Ratio, Shape } from "../plane/types.ts";
+import type { Unit } from "../units/types.ts";
 
-/** The unit bare numbers are in and the booklet prints in. */
-export type Unit = "in" | "cm" | "mm";
+export type { Unit };
 
 /** A fault in a project file that its author can mend. `field` is a dotted path in the front matter. */
 export interface Fault {
   readonly field: string;
   readonly fault: string;
   readonly fix: string;
+}
+
+/** A project file as it lies on disk, already read. */
+export interface SourceFile {
+  /** Path as the author knows it, such as `content/seat.md`. */
+  readonly file: string;
+  readonly text: string;
 }
 
 /** A checked project: every length in mm, every formula worked out, every name known. */
@@ -159,7 +166,8 @@ interface BlockBase {
   readonly foam: string | null;
 }
 
-export type BlockSpec = BoxBlock | PrismBlock | WedgeBlock | CylinderBlock | RoundedBlock | FrustumBlock;
+export type BlockSpec =
+  BoxBlock | PrismBlock | WedgeBlock | CylinderBlock | RoundedBlock | FrustumBlock;
 
 export interface BoxBlock extends BlockBase {
   readonly kind: "box";
@@ -220,7 +228,11 @@ export interface CoverSpec {
   /** Face or block/side of the hinge edge's other side, null for the longest edge. */
   readonly hinge: string | null;
   readonly closing: ClosingSpec;
-  readonly piping: { readonly cord: Mm; readonly along: readonly string[]; readonly cut: "bias" | "straight" } | null;
+  readonly piping: {
+    readonly cord: Mm;
+    readonly along: readonly string[];
+    readonly cut: "bias" | "straight";
+  } | null;
   readonly attach: readonly Attachment[];
   /** Face names whose print the author turned: the name of a face and the direction of its up. */
   readonly up: Readonly<Record<string, UpDirection>>;
@@ -278,7 +290,23 @@ export interface PieceSpec {
 /** A stretch of the author's Markdown, already cut up at figures and boxes. */
 export type TextPart =
   | { readonly kind: "prose"; readonly markdown: string; readonly line: Count }
-  | { readonly kind: "figure"; readonly figure: string; readonly caption: string; readonly line: Count }
+  | {
+      readonly kind: "figure";
+      readonly figure: string;
+      readonly caption: string;
+      readonly line: Count;
+    }
   | { readonly kind: "caution" | "tip"; readonly markdown: string; readonly line: Count }
-  | { readonly kind: "step"; readonly step: string; readonly markdown: string; readonly line: Count }
-  | { readonly kind: "before"; readonly step: string; readonly title: string; readonly markdown: string; readonly line: Count };
+  | {
+      readonly kind: "step";
+      readonly step: string;
+      readonly markdown: string;
+      readonly line: Count;
+    }
+  | {
+      readonly kind: "before";
+      readonly step: string;
+      readonly title: string;
+      readonly markdown: string;
+      readonly line: Count;
+    };

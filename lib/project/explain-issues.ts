@@ -1,0 +1,95 @@
+import type { z } from "zod";
+import { nearestWord } from "../units/nearest-word.ts";
+import { describe } from "./describe.ts";
+import { untell } from "./tell.ts";
+import type { Fault } from "./types.ts";
+
+type Issue = z.core.$ZodIssue;
+type Path = readonly PropertyKey[];
+
+/** A fault of form, with the way to its value. */
+export interface FormFault extends Fault {
+  readonly path: Path;
+}
+
+/** Keys the site builder would act on. A project file may not steer it. */
+const builderKeys = new Set(
+  "layout permalink pagination eleventyComputed eleventyExcludeFromCollections eleventyImport eleventyNavigation templateEngineOverride tags date draft override templateClass dynamicPermalink".split(
+    " ",
+  ),
+);
+
+/** Turn what the schema found into faults an author can mend. */
+export function explainIssues(issues: readonly Issue[], value: unknown): readonly FormFault[] {
+  return issues.flatMap((issue) => explain(issue, [], value));
+}
+
+function explain(issue: Issue, outer: Path, value: unknown): readonly FormFault[] {
+  const path = [...outer, ...issue.path];
+  switch (issue.code) {
+    case "unrecognized_keys":
+      return issue.keys.map((key) => unknownKey(key, path, issue.message.split(" ")));
+    case "invalid_union": {
+      const branch = likeliest(issue.errors);
+      if (branch !== null) return branch.flatMap((inner) => explain(inner, path, value));
+      return [misfit(issue.message, path, value)];
+    }
+    case "invalid_key": {
+      const { expected, fix } = untell(issue.issues[0]?.message ?? issue.message);
+      const name = String(path.at(-1));
+      const fault = `expected ${expected}, got ${describe(name)}`;
+      return [{ path, field: dotted(path), fault, fix }];
+    }
+    default:
+      return [misfit(issue.message, path, value)];
+  }
+}
+
+/** The way of reading that fits best: not one of quite another type, and with the fewest faults. */
+function likeliest(branches: readonly (readonly Issue[])[]): readonly Issue[] | null {
+  const isAnother = (issue: Issue) => issue.path.length === 0 && issue.code !== "unrecognized_keys";
+  const count = (issues: readonly Issue[]) =>
+    issues.reduce((sum, issue) => sum + ("keys" in issue ? issue.keys.length : 1), 0);
+  const fitting = branches.filter((issues) => !issues.some(isAnother));
+  return [...fitting].sort((a, b) => count(a) - count(b))[0] ?? null;
+}
+
+function unknownKey(key: string, path: Path, known: readonly string[]): FormFault {
+  const own = [...path, key];
+  const field = dotted(own);
+  if (path.length === 0 && builderKeys.has(key)) {
+    const fix = "Take it out; the layouts belong to the site, not to the project";
+    return { path: own, field, fault: "is a key that a project file may not set", fix };
+  }
+  const nearest = nearestWord(key, known);
+  const list = `Use one of ${known.join(", ")}`;
+  return {
+    path: own,
+    field,
+    fault: "is not a key that is known here",
+    fix: nearest === null ? list : `Write ${nearest} if that was meant`,
+  };
+}
+
+function misfit(message: string, path: Path, value: unknown): FormFault {
+  const { expected, fix } = untell(message);
+  const got = valueAt(value, path);
+  const fault =
+    got === undefined
+      ? `is missing: expected ${expected}`
+      : `expected ${expected}, got ${describe(got)}`;
+  return { path, field: dotted(path) || "front matter", fault, fix };
+}
+
+function valueAt(value: unknown, path: Path): unknown {
+  let at = value;
+  for (const key of path) {
+    if (typeof at !== "object" || at === null || !Object.hasOwn(at, key)) return undefined;
+    at = (at as Readonly<Record<PropertyKey, unknown>>)[key];
+  }
+  return at;
+}
+
+function dotted(path: Path): string {
+  return path.map(String).join(".");
+}

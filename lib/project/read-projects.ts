@@ -1,0 +1,29 @@
+import { lineOf } from "./place-fault.ts";
+import { ProjectError } from "./project-error.ts";
+import { readProject } from "./read-project.ts";
+import type { ReadProject } from "./read-project.ts";
+import type { Project, SourceFile } from "./types.ts";
+
+/**
+ * Read every project file. All faults of all files come back together, file by file; the projects of
+ * the files without faults come back beside them.
+ */
+export function readProjects(files: readonly SourceFile[]): ReadProject {
+  const read = files.map(readProject);
+  const taken = new Map<string, Project>();
+  const projects: Project[] = [];
+  const twice: ProjectError[] = [];
+  for (const project of read.flatMap((each) => each.projects)) {
+    const before = taken.get(project.slug);
+    if (before === undefined) {
+      taken.set(project.slug, project);
+      projects.push(project);
+      continue;
+    }
+    const field = project.variant === null ? "title" : `variants.${project.variant}`;
+    const at = { file: project.file, line: lineOf(project.lines, field), field };
+    const fault = `builds the booklet ${project.slug}, which ${before.file} builds too`;
+    twice.push(new ProjectError(at, fault, "Rename the file or the variant"));
+  }
+  return { projects, faults: [...read.flatMap((each) => each.faults), ...twice] };
+}

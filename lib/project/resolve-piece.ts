@@ -1,0 +1,131 @@
+import type { Loop, Point, Shape } from "../plane/types.ts";
+import { containsPoint } from "../plane/contains-point.ts";
+import { flattenLoop } from "../plane/flatten-loop.ts";
+import { loopBounds } from "../plane/loop-bounds.ts";
+import { checkStock } from "./check-name.ts";
+import type { Ledger } from "./ledger.ts";
+import { report, standIn } from "./ledger.ts";
+import { circleLoop, makeShape, polygonLoop, sizeOf } from "./make-shape.ts";
+import { outlineFault } from "./outline-fault.ts";
+import { readLength, readOptional, readPlace, readPoint } from "./read-length.ts";
+import { usualAllowance } from "./resolve-cover.ts";
+import { openHyphens } from "./resolve-stock.ts";
+import type { RawPiece } from "./schema.ts";
+import type { PieceSpec, Stock } from "./types.ts";
+
+interface Given {
+  readonly id: string;
+  readonly raw: RawPiece;
+  readonly stock: readonly Stock[];
+}
+
+/** Resolve a loose piece: one of size, outline or length says its form. */
+export function resolvePiece(ledger: Ledger, field: string, { id, raw, stock }: Given): PieceSpec {
+  const from = checkStock(ledger, `${field}.stock`, {
+    name: raw.stock,
+    stock,
+    kinds: ["fabric", "sheet", "board"],
+  });
+  const isCloth = from?.kind === "fabric";
+  const outline = resolveShape(ledger, field, { raw, from });
+  const allowance = readOptional(ledger, `${field}.seamAllowance`, raw.seamAllowance, {
+    missing: isCloth ? usualAllowance[ledger.units] : 0,
+    allow: "notNegative",
+  });
+  if (from !== null && !isCloth && allowance > 0) {
+    const fix = "Take the line out";
+    report(ledger, `${field}.seamAllowance`, `is not for a ${from.kind}`, fix);
+  }
+  return {
+    id,
+    label: raw.label ?? openHyphens(id),
+    stock: raw.stock,
+    outline,
+    size: sizeOf(loopBounds(outline.outer)),
+    cut: raw.cut ?? 1,
+    seamAllowance: allowance,
+    up: raw.up ?? (from?.kind === "board" ? "none" : "up"),
+    at: raw.at === undefined ? null : readPlace(ledger, `${field}.at`, raw.at),
+    along: raw.along ?? null,
+    thin: raw.thin ?? null,
+  };
+}
+
+function resolveShape(
+  ledger: Ledger,
+  field: string,
+  { raw, from }: { readonly raw: RawPiece; readonly from: Stock | null },
+): Shape {
+  const isBoard = from?.kind === "board";
+  const wanted = isBoard ? (["length"] as const) : (["size", "outline"] as const);
+  const given = (["size", "outline", "length"] as const).filter((key) => raw[key] !== undefined);
+  const [key] = given;
+  if (key === undefined || given.length > 1) {
+    const fault = key === undefined ? "has no size" : `has both ${given.join(" and ")}`;
+    report(ledger, field, fault, `Give it one of ${wanted.join(", ")}`);
+  } else if (from !== null && !wanted.some((each) => each === key)) {
+    const fix = `Give it ${wanted.join(" or ")} instead`;
+    report(ledger, `${field}.${key}`, `is not for a ${from.kind}`, fix);
+  }
+  const before = ledger.faults.length;
+  const outer = resolveOuter(ledger, field, { raw, from });
+  const holes = (raw.holes ?? []).map((hole, index) => {
+    const at = `${field}.holes.${index}`;
+    if ("outline" in hole) return resolveCorners(ledger, `${at}.outline`, hole.outline);
+    const centre = readPoint(ledger, `${at}.at`, hole.at);
+    return circleLoop(centre, readLength(ledger, `${at}.circle`, hole.circle));
+  });
+  if (ledger.faults.length === before) {
+    const edge = flattenLoop(outer);
+    holes.forEach((hole, index) => {
+      if (flattenLoop(hole).every((point) => containsPoint(edge, point))) return;
+      const fix = "Move it, or make it smaller";
+      report(ledger, `${field}.holes.${index}`, "reaches outside the piece", fix);
+    });
+  }
+  return makeShape(outer, holes);
+}
+
+function resolveOuter(
+  ledger: Ledger,
+  field: string,
+  { raw, from }: { readonly raw: RawPiece; readonly from: Stock | null },
+): Loop {
+  if (raw.outline !== undefined) {
+    if (Array.isArray(raw.outline)) return resolveCorners(ledger, `${field}.outline`, raw.outline);
+    const circle = readLength(ledger, `${field}.outline.circle`, raw.outline.circle);
+    return circleLoop([circle / 2, circle / 2], circle);
+  }
+  if (raw.size !== undefined) {
+    const [width, height] = raw.size;
+    return rectangle(
+      readLength(ledger, `${field}.size.0`, width),
+      readLength(ledger, `${field}.size.1`, height),
+    );
+  }
+  const length = readOptional(ledger, `${field}.length`, raw.length, { missing: standIn });
+  return rectangle(length, from?.kind === "board" ? from.section[0] : standIn);
+}
+
+function resolveCorners(
+  ledger: Ledger,
+  field: string,
+  written: readonly (readonly (string | number)[])[],
+): Loop {
+  const before = ledger.faults.length;
+  const corners: readonly Point[] = written.map((corner, index) =>
+    readPoint(ledger, `${field}.${index}`, corner),
+  );
+  const wrong = ledger.faults.length > before ? null : outlineFault(corners);
+  if (wrong !== null) report(ledger, field, wrong.fault, wrong.fix);
+  return polygonLoop(corners);
+}
+
+function rectangle(width: number, height: number): Loop {
+  return polygonLoop([
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ]);
+}
