@@ -1,0 +1,2 @@
+export * from "./lay-cloth.ts";
+export * from "./types.ts";
