@@ -1,6 +1,6 @@
 import type { Count } from "../plane/types.ts";
 import { type Arrangements, arrangementFor, growTree } from "./arrange-exact.ts";
-import type { CutBin, CutJob } from "./cut-job.ts";
+import { type CutBin, type CutJob, content } from "./cut-job.ts";
 
 interface Choice {
   readonly cost: number;
@@ -12,8 +12,8 @@ interface Choice {
 }
 
 /**
- * The cheapest pieces of stock for all items, exact: bought stock counts by its cost, stock on hand
- * only breaks ties. Null when some item fits nothing.
+ * The cheapest pieces of stock for all items, exact: first the least cost of bought stock, then the
+ * least cut from it, then the least stock on hand opened. Null when some item fits nothing.
  */
 export function chooseStock(job: CutJob, all: Arrangements): readonly CutBin[] | null {
   const total = all.fronts.length;
@@ -38,8 +38,10 @@ export function chooseStock(job: CutJob, all: Arrangements): readonly CutBin[] |
   return last === null ? null : cutBins(job, all, last);
 }
 
-/** Share of bought stock's cost that opening stock on hand counts for. */
-const onHandShare = 1e-4;
+/** Share of its cost that opening stock on hand counts for: a tie-break below all others. */
+const onHandShare = 1e-7;
+/** Share of the cost of bought stock that filling it counts for: stock on hand is filled first. */
+const fillShare = 1e-3;
 
 function openOnce(
   job: CutJob,
@@ -77,12 +79,16 @@ function buyMore(
   job.stocks.forEach(({ size, cost }, stock) =>
     forEachFit(all, size, (set) => fits.push({ set, stock, cost })),
   );
+  const contents = digits.map((each) =>
+    each.reduce((sum, count, kind) => sum + count * content(all.kinds[kind]!.ways[0]!), 0),
+  );
   for (let done = 0; done < best.length; done++) {
     const before = best[done];
     if (before == null) continue;
     for (const { set, stock, cost } of fits) {
       if (!canAdd(all.counts, digits[done]!, digits[set]!)) continue;
-      const choice = { cost: before.cost + cost, set, stock, isBought: true, before };
+      const filled = cost * fillShare * (contents[set]! / contents[best.length - 1]!);
+      const choice = { cost: before.cost + cost + filled, set, stock, isBought: true, before };
       const known = best[done + set];
       if (known == null || choice.cost < known.cost - 1e-12) best[done + set] = choice;
     }

@@ -68,7 +68,10 @@ function swapSome(order: Count[], random: () => number): void {
   }
 }
 
-/** Whether one plan buys less than another, or opens less stock, or leaves larger offcuts. */
+/**
+ * Whether one plan buys for less than another; if equal, cuts less from bought stock, opens less of
+ * what is on hand, or leaves larger offcuts.
+ */
 function isCheaper(job: CutJob, one: readonly CutBin[], two: readonly CutBin[]): boolean {
   const [a, b] = [scorePlan(job, one), scorePlan(job, two)];
   const decided = a.findIndex((score, i) => Math.abs(score - b[i]!) > 1e-9 * Math.abs(score));
@@ -81,7 +84,15 @@ function scorePlan(job: CutJob, bins: readonly CutBin[]): readonly number[] {
       .filter((bin) => bin.isBought === isBought)
       .reduce((sum, bin) => sum + job.stocks[bin.stock]!.cost, 0);
   const left = bins.reduce((sum, bin) => sum + squareOffcuts(job, bin.tree), 0);
-  return [costOf(true), costOf(false), -left];
+  const onBought = bins
+    .filter((bin) => bin.isBought)
+    .reduce((sum, bin) => sum + contentOfItems(bin.tree), 0);
+  return [costOf(true), onBought, costOf(false), -left];
+}
+
+function contentOfItems(tree: CutTree): number {
+  if (tree.kind === "split") return contentOfItems(tree.near) + contentOfItems(tree.far);
+  return tree.kind === "item" ? content(tree.size) : 0;
 }
 
 /** Sum of the squared contents of free pieces: one large offcut is worth more than two halves. */
