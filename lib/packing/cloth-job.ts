@@ -1,0 +1,55 @@
+import type { Degrees, Mm } from "../plane/types.ts";
+import type { FabricStock } from "../project/types.ts";
+import type { LayPiece } from "../seams/types.ts";
+import { makeForm } from "./place-forms.ts";
+import { type StripKind, makeStripJob } from "./strip-job.ts";
+import type { StripJob } from "./strip-types.ts";
+
+/** Width a piece may lie on: the cloth without its two selvedges. */
+export const usableWidth = (cloth: FabricStock): Mm => cloth.width - 2 * cloth.selvedge;
+
+/** Which pieces fit the cloth at all, and which are too wide at every turn they may take. */
+export function fitPieces(
+  pieces: readonly LayPiece[],
+  cloth: FabricStock,
+): { readonly fitting: readonly LayPiece[]; readonly tooWide: readonly LayPiece[] } {
+  const room = usableWidth(cloth) + 1e-6;
+  const fits = (piece: LayPiece): boolean =>
+    allowedTurns(piece, cloth).some((turn) => makeForm(piece.outline, turn, false).width <= room);
+  return { fitting: pieces.filter(fits), tooWide: pieces.filter((piece) => !fits(piece)) };
+}
+
+/** The strip job of `sets` sets of pieces on a cloth; copies of a piece follow one another. */
+export function makeClothJob(
+  pieces: readonly LayPiece[],
+  cloth: FabricStock,
+  sets: number,
+  walls: readonly Mm[] = [],
+): StripJob {
+  const kinds = pieces.map((piece): StripKind => ({
+    outline: piece.outline,
+    copies: piece.copies * sets,
+    turns: allowedTurns(piece, cloth),
+    flips: cloth.isTwoFaced ? [false, true] : [false],
+    stepX: piece.isUpright ? (cloth.repeat?.across ?? 0) : 0,
+    stepY: piece.isUpright ? (cloth.repeat?.along ?? 0) : 0,
+  }));
+  return makeStripJob(usableWidth(cloth), kinds, walls);
+}
+
+/**
+ * Turns a piece may take. A piece that needs no upright print may lie by any quarter turn.
+ *
+ * @source common practice, no source
+ */
+export function allowedTurns(piece: LayPiece, cloth: FabricStock): readonly Degrees[] {
+  if (!piece.isUpright) return [0, 90, 180, 270];
+  switch (cloth.direction) {
+    case "one-way":
+      return [0];
+    case "two-way":
+      return [0, 180];
+    case "any":
+      return [0, 90, 180, 270];
+  }
+}

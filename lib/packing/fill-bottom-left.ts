@@ -1,0 +1,169 @@
+import type { Count, Mm, Point } from "../plane/types.ts";
+import { isClear, stripLength } from "./clear-place.ts";
+import { type NoFit, perEdge } from "./no-fit.ts";
+import type { NoFitTable } from "./no-fit-table.ts";
+import { touching } from "./no-fit-depth.ts";
+import { stepCandidates } from "./step-candidates.ts";
+import type { Strip, StripItem, StripJob, StripPlace } from "./strip-types.ts";
+
+/**
+ * Lay the items one by one, each at its lowest clear place, leftmost among equals, trying all its
+ * forms. `order` lists every item once. Every item must fit the width in one of its forms.
+ *
+ * The lowest clear place is a corner of a no-fit region, a crossing of two of their edges, or a
+ * crossing with the strip's own edge, so that only these are tried.
+ *
+ * @source Gomes and Oliveira 2002, "A 2-exchange heuristic for nesting problems", EJOR 141
+ */
+export function fillBottomLeft(job: StripJob, table: NoFitTable, order: readonly Count[]): Strip {
+  const placed: StripPlace[] = [];
+  const places: StripPlace[] = [];
+  for (const index of order) {
+    const place = findLowest(job, table, job.items[index]!, placed);
+    placed.push(place);
+    places[index] = place;
+  }
+  return { places, length: stripLength(job, places) };
+}
+
+/** The lowest clear place of one item among others; of two forms, the one whose top is lower. */
+export function findLowest(
+  job: StripJob,
+  table: NoFitTable,
+  item: StripItem,
+  placed: readonly StripPlace[],
+): StripPlace {
+  let best: StripPlace | null = null;
+  let bestTop = Infinity;
+  for (const form of item.forms) {
+    const { width, height } = job.forms[form]!;
+    if (width > job.width + touching) continue;
+    const place = findFormPlace(job, table, item, form, placed, bestTop - height);
+    if (place === null) continue;
+    const top = place.y + height;
+    if (top > bestTop - touching && (best === null || place.x >= best.x)) continue;
+    [best, bestTop] = [place, top];
+  }
+  return (
+    best ?? { form: item.forms[0]!, x: 0, y: Math.max(stripLength(job, placed), ...job.walls) }
+  );
+}
+
+function findFormPlace(
+  job: StripJob,
+  table: NoFitTable,
+  item: StripItem,
+  form: Count,
+  placed: readonly StripPlace[],
+  limit: Mm,
+): StripPlace | null {
+  const room = Math.max(0, job.width - job.forms[form]!.width);
+  let best: StripPlace | null = null;
+  const consider = (x: Mm, y: Mm): void => {
+    if (x < -touching || x > room + touching || y < -touching) return;
+    const place = { form, x: Math.min(Math.max(x, 0), room), y: Math.max(y, 0) };
+    if (best === null ? place.y > limit : !isLower(place, best)) return;
+    if (isClear(job, table, place, placed)) best = place;
+  };
+  const ceiling = (): Mm => best?.y ?? limit;
+  const top = Math.max(stripLength(job, placed), ...job.walls);
+  const regions = placed.map((other) => ({ region: table(other.form, form), at: other }));
+  if (item.stepX > 0 || item.stepY > 0) {
+    stepCandidates(item, room, regions, top, consider, () => best !== null);
+    return best;
+  }
+  for (const y of [0, ...job.walls]) consider(0, y);
+  for (const { region, at } of regions) considerEdges(region, at, room, job.walls, consider);
+  considerCrossings(regions, room, ceiling, consider);
+  if (best === null) consider(0, top);
+  return best;
+}
+
+const isLower = (a: StripPlace, b: StripPlace): boolean =>
+  a.y < b.y - touching || (a.y < b.y + touching && a.x < b.x - touching);
+
+/** Corners of one region, and where its edges cross the strip's edges and the walls. */
+function considerEdges(
+  { edges }: NoFit,
+  at: StripPlace,
+  room: Mm,
+  walls: readonly Mm[],
+  consider: (x: Mm, y: Mm) => void,
+): void {
+  for (let i = 0; i < edges.length; i += perEdge) {
+    const ax = edges[i]! + at.x;
+    const ay = edges[i + 1]! + at.y;
+    const bx = edges[i + 2]! + at.x;
+    const by = edges[i + 3]! + at.y;
+    consider(ax, ay);
+    for (const x of [0, room]) {
+      if (ax < x !== bx < x) consider(x, ay + ((x - ax) * (by - ay)) / (bx - ax));
+    }
+    for (const y of [0, ...walls]) {
+      if (ay < y !== by < y) consider(ax + ((y - ay) * (bx - ax)) / (by - ay), y);
+    }
+  }
+}
+
+interface PlacedRegion {
+  readonly region: NoFit;
+  readonly at: StripPlace;
+}
+
+/** Where the edges of two regions cross. */
+function considerCrossings(
+  regions: readonly PlacedRegion[],
+  room: Mm,
+  ceiling: () => Mm,
+  consider: (x: Mm, y: Mm) => void,
+): void {
+  regions.forEach((one, i) => {
+    for (const two of regions.slice(i + 1)) {
+      const low = Math.max(one.region.minY + one.at.y, two.region.minY + two.at.y);
+      const high = Math.min(one.region.maxY + one.at.y, two.region.maxY + two.at.y);
+      const left = Math.max(0, one.region.minX + one.at.x, two.region.minX + two.at.x);
+      const right = Math.min(room, one.region.maxX + one.at.x, two.region.maxX + two.at.x);
+      if (low > high || left > right || high < 0 || low > ceiling()) continue;
+      crossRegions(one, two, ceiling, consider);
+    }
+  });
+}
+
+function crossRegions(
+  one: PlacedRegion,
+  two: PlacedRegion,
+  ceiling: () => Mm,
+  consider: (x: Mm, y: Mm) => void,
+): void {
+  const [a, b] = [one.region.edges, two.region.edges];
+  const shiftX = two.at.x - one.at.x;
+  const shiftY = two.at.y - one.at.y;
+  for (let i = 0; i < a.length; i += perEdge) {
+    const [ax, ay, ex, ey] = [a[i]!, a[i + 1]!, a[i + 2]!, a[i + 3]!];
+    const low = Math.min(ay, ey);
+    const high = Math.max(ay, ey);
+    const left = Math.min(ax, ex);
+    const right = Math.max(ax, ex);
+    if (low + one.at.y > ceiling()) continue;
+    for (let j = 0; j < b.length; j += perEdge) {
+      const cy = b[j + 1]! + shiftY;
+      const fy = b[j + 3]! + shiftY;
+      if ((cy < low && fy < low) || (cy > high && fy > high)) continue;
+      const cx = b[j]! + shiftX;
+      const fx = b[j + 2]! + shiftX;
+      if ((cx < left && fx < left) || (cx > right && fx > right)) continue;
+      const point = crossLines(ax, ay, ex - ax, ey - ay, cx, cy, fx - cx, fy - cy);
+      if (point !== null) consider(point[0] + one.at.x, point[1] + one.at.y);
+    }
+  }
+}
+
+/** Where two stretches of line cross, null when they do not or run alike. */
+function crossLines(ax: Mm, ay: Mm, ux: Mm, uy: Mm, cx: Mm, cy: Mm, vx: Mm, vy: Mm): Point | null {
+  const across = ux * vy - uy * vx;
+  if (across === 0) return null;
+  const s = ((cx - ax) * vy - (cy - ay) * vx) / across;
+  const t = ((cx - ax) * uy - (cy - ay) * ux) / across;
+  if (s < 0 || s > 1 || t < 0 || t > 1) return null;
+  return [ax + s * ux, ay + s * uy];
+}

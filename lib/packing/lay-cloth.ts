@@ -1,0 +1,109 @@
+import type { Count, Mm, Point } from "../plane/types.ts";
+import type { FabricStock, Unit } from "../project/types.ts";
+import type { LayPiece } from "../seams/types.ts";
+import { fitPieces, makeClothJob, usableWidth } from "./cloth-job.ts";
+import { layBound } from "./lay-bound.ts";
+import { type Effort, packStrip } from "./pack-strip.ts";
+import { shopLength } from "./shop-length.ts";
+import { stackStrips } from "./stack-strips.ts";
+import type { Strip, StripJob } from "./strip-types.ts";
+import type { Lay, LayPlace } from "./types.ts";
+
+export interface LayOptions {
+  /** Sets of all the pieces. */
+  readonly copies?: Count;
+  readonly effort?: Effort;
+  /** Says how shops sell: by eighths of a yard for inches, by tenths of a metre otherwise. */
+  readonly unit?: Unit;
+}
+
+/**
+ * Lay all pieces of one cloth on the shortest length found.
+ *
+ * Upright pieces start at a multiple of the print's repeat, along and across, so that each is cut
+ * from the same place of the print; the length to buy then carries one repeat more, to choose the
+ * start. Cloth on hand that is too short is used first: no piece lies across its end.
+ * Pieces too wide for the cloth are named in `unplaced`; no pieces give a lay of length 0.
+ *
+ * @source check value R1: cut = ⌈L / V⌉ · V, and one V for each order
+ */
+export function layCloth(
+  pieces: readonly LayPiece[],
+  cloth: FabricStock,
+  { copies = 1, effort = "quick", unit = "cm" }: LayOptions = {},
+): Lay {
+  const { fitting, tooWide } = fitPieces(pieces, cloth);
+  const single = packStrip(makeClothJob(fitting, cloth, 1), effort);
+  const start = cloth.repeat?.along ?? 0;
+  const onHand = Math.max(0, cloth.have - start);
+  const whole = packSets(fitting, cloth, copies, [], single, effort);
+  const isEnough = whole.strip.length <= onHand + 1e-6;
+  const { job, strip } =
+    isEnough || onHand === 0 ? whole : packSets(fitting, cloth, copies, [onHand], single, effort);
+  const used = isEnough ? strip.length : strip.length - onHand;
+  const short = isEnough || strip.length === 0 ? 0 : used + start;
+  const area = job.items.reduce((sum, item) => sum + item.area, 0);
+  return {
+    stock: cloth.id,
+    width: cloth.width,
+    selvedge: cloth.selvedge,
+    length: strip.length,
+    buy: shopLength(short, unit),
+    have: cloth.have,
+    short,
+    yield: strip.length === 0 ? 0 : area / (usableWidth(cloth) * strip.length),
+    lowerBound: layBound(job),
+    copies,
+    separately: copies * single.length,
+    places: listPlaces(fitting, copies, cloth, job, strip),
+    unplaced: tooWide.map((piece) => piece.id),
+  };
+}
+
+interface PackedSets {
+  readonly job: StripJob;
+  readonly strip: Strip;
+}
+
+/** All sets together, or one set after another where that is no longer. */
+function packSets(
+  pieces: readonly LayPiece[],
+  cloth: FabricStock,
+  copies: Count,
+  walls: readonly Mm[],
+  single: Strip,
+  effort: Effort,
+): PackedSets {
+  const job = makeClothJob(pieces, cloth, copies, walls);
+  if (copies === 1 && walls.length === 0) return { job, strip: single };
+  const together = packStrip(job, effort);
+  if (walls.length > 0) return { job, strip: together };
+  const counts = pieces.map((piece) => piece.copies);
+  const stacked = stackStrips(single, counts, copies, cloth.repeat?.along ?? 0);
+  return { job, strip: stacked.length < together.length ? stacked : together };
+}
+
+function listPlaces(
+  pieces: readonly LayPiece[],
+  copies: Count,
+  cloth: FabricStock,
+  job: StripJob,
+  strip: Strip,
+): readonly LayPlace[] {
+  const names = pieces.flatMap(({ id, copies: each }) =>
+    Array.from({ length: each * copies }, (_, i) => ({ id, copy: i + 1 })),
+  );
+  return strip.places.map(({ form, x, y }, i): LayPlace => {
+    const { polygon, turn, isFlipped } = job.forms[form]!;
+    const left = cloth.selvedge + x;
+    return {
+      piece: names[i]!.id,
+      copy: names[i]!.copy,
+      x: left,
+      y,
+      turn,
+      flipped: isFlipped,
+      outline: polygon.map(([px, py]): Point => [px + left, py + y]),
+    };
+  });
+}

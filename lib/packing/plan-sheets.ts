@@ -1,0 +1,89 @@
+import type { Mm } from "../plane/types.ts";
+import type { SheetStock } from "../project/types.ts";
+import { type CutItem, type CutJob, content, holdsItem } from "./cut-job.ts";
+import { type CutOptions, makePlans, sayMillimetres } from "./make-plans.ts";
+import { nameShortage } from "./name-shortage.ts";
+import { packCuts } from "./pack-cuts.ts";
+import type { CutPlan, Part, Shortfall } from "./types.ts";
+
+/**
+ * Cut sheet parts by cuts that go right across, kerf counted. A part with a free outline is first
+ * cut out as its bounding rectangle. Parts may be turned by a quarter only where both the part and
+ * the sheet allow it; otherwise their first size lies along the grain. Sheets on hand come first.
+ * Parts too large for every sheet are left out and named in `short`.
+ */
+export function planSheets(
+  parts: readonly Part[],
+  sheets: readonly SheetStock[],
+  options: CutOptions = {},
+): readonly CutPlan[] {
+  if (sheets.length === 0) return [];
+  const say = options.say ?? sayMillimetres;
+  const fitting = parts.filter((part) => fitsSome(part, sheets));
+  const job = makeSheetJob(fitting, sheets);
+  const packed = packCuts(job, options.tries);
+  const shortage = nameShortage(
+    sheets.map(({ label, have }) => ({ label, have })),
+    packed,
+    job,
+    (trimmed) => makeSheetJob(trimmed, sheets),
+    fitting,
+    say,
+  );
+  const tooLarge = parts
+    .filter((part) => !fitting.includes(part))
+    .map((part) => nameTooLarge(part, sheets, say));
+  const stocks = sheets.map(({ id, size, have }) => ({ id, kind: "sheet" as const, size, have }));
+  return makePlans(job, stocks, packed, [...tooLarge, ...shortage], fitting, options);
+}
+
+function makeSheetJob(parts: readonly Part[], sheets: readonly SheetStock[]): CutJob {
+  const kerf = Math.max(...sheets.map((sheet) => sheet.kerf));
+  const hasPrices = sheets.every(({ price }) => price !== null);
+  return {
+    kerf,
+    items: parts.flatMap((part) =>
+      Array.from({ length: part.copies }, (_, copy): CutItem => ({
+        part: part.id,
+        label: part.label,
+        copy: copy + 1,
+        layer: [1, 1],
+        outline: part.outline,
+        ways: waysToLie(part, sheets).map((way) => way.map((each) => each + kerf)),
+      })),
+    ),
+    stocks: sheets.map(({ size, have, price }) => ({
+      size: size.map((each) => each + kerf),
+      have,
+      cost: (hasPrices ? price : null) ?? content(size) / 1e4,
+    })),
+  };
+}
+
+function waysToLie(part: Part, sheets: readonly SheetStock[]): readonly (readonly Mm[])[] {
+  const [long, wide] = part.size as readonly [Mm, Mm];
+  const along = [long, wide];
+  const across = [wide, long];
+  const [grain] = sheets.map((sheet) => sheet.grain).filter((each) => each !== "none");
+  if (grain !== undefined) return [grain === "across" ? across : along];
+  return part.canTurn && long !== wide ? [along, across] : [along];
+}
+
+function fitsSome(part: Part, sheets: readonly SheetStock[]): boolean {
+  const job = makeSheetJob([part], sheets);
+  return job.items.every((item) => job.stocks.some((stock) => holdsItem(stock, item)));
+}
+
+function nameTooLarge(
+  part: Part,
+  sheets: readonly SheetStock[],
+  say: (length: Mm) => string,
+): Shortfall {
+  const [largest] = [...sheets].sort((a, b) => content(b.size) - content(a.size));
+  const size = largest!.size.map(say).join(" × ");
+  return {
+    part: part.id,
+    reason: `is ${part.size.map(say).join(" × ")}, larger than the largest sheet of ${size}`,
+    remedy: "Make it of two parts with a joint, or use a larger sheet",
+  };
+}

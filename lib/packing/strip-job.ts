@@ -1,0 +1,36 @@
+import type { Count, Degrees, Mm, Polygon } from "../plane/types.ts";
+import { polygonArea } from "../plane/polygon-area.ts";
+import { placeForms } from "./place-forms.ts";
+import type { StripForm, StripItem, StripJob } from "./strip-types.ts";
+
+/** A kind of piece for a strip: its outline, how many, and the ways it may lie. */
+export interface StripKind {
+  readonly outline: Polygon;
+  readonly copies: Count;
+  readonly turns: readonly Degrees[];
+  readonly flips: readonly boolean[];
+  readonly stepX: Mm;
+  readonly stepY: Mm;
+}
+
+/** A strip job from kinds of pieces: the copies of one kind follow one another and share forms. */
+export function makeStripJob(
+  width: Mm,
+  kinds: readonly StripKind[],
+  walls: readonly Mm[] = [],
+): StripJob {
+  const forms: StripForm[] = [];
+  const items: StripItem[] = [];
+  for (const { outline, copies, turns, flips, stepX, stepY } of kinds) {
+    const own = placeForms(outline, turns, flips);
+    const item: StripItem = {
+      forms: own.map((_, i) => forms.length + i),
+      area: Math.abs(polygonArea(outline)),
+      stepX,
+      stepY,
+    };
+    forms.push(...own);
+    for (let copy = 0; copy < copies; copy++) items.push(item);
+  }
+  return { width, forms, items, walls };
+}

@@ -1,0 +1,46 @@
+import { intersection } from "polyclip-ts";
+import type { Mm2, Polygon } from "../../lib/plane/types.ts";
+
+/** Area of a ring by the surveyor's formula, its sign dropped. */
+function ringArea(ring: readonly (readonly [number, number])[]): number {
+  let doubled = 0;
+  ring.forEach(([x, y], i) => {
+    const [nextX, nextY] = ring[(i + 1) % ring.length]!;
+    doubled += x * nextY - nextX * y;
+  });
+  return Math.abs(doubled) / 2;
+}
+
+/** Area two outlines share, by a library the program itself does not use. */
+export function sharedArea(one: Polygon, two: Polygon): Mm2 {
+  const ring = (outline: Polygon): [number, number][] => outline.map(([x, y]) => [x, y]);
+  return intersection([ring(one)], [ring(two)])
+    .flatMap(([outer, ...holes]) => [
+      ringArea(outer as [number, number][]),
+      ...holes.map((hole) => -ringArea(hole as [number, number][])),
+    ])
+    .reduce((sum, area) => sum + area, 0);
+}
+
+/** The largest area any two outlines share. */
+export function worstOverlap(outlines: readonly Polygon[]): Mm2 {
+  let worst = 0;
+  outlines.forEach((one, i) => {
+    for (const two of outlines.slice(i + 1)) {
+      if (boxesMeet(one, two)) worst = Math.max(worst, sharedArea(one, two));
+    }
+  });
+  return worst;
+}
+
+function boxesMeet(one: Polygon, two: Polygon): boolean {
+  const range = (outline: Polygon, axis: 0 | 1): readonly [number, number] => [
+    Math.min(...outline.map((point) => point[axis])),
+    Math.max(...outline.map((point) => point[axis])),
+  ];
+  return ([0, 1] as const).every((axis) => {
+    const [low, high] = range(one, axis);
+    const [otherLow, otherHigh] = range(two, axis);
+    return low < otherHigh && otherLow < high;
+  });
+}
