@@ -1,3 +1,5 @@
+import type { Work } from "../estimate/types.ts";
+
 /** ANSI Z535 words: danger will, warning could seriously, caution could slightly hurt; note is not about injury. */
 export type Severity = "danger" | "warning" | "caution" | "note";
 
@@ -11,3 +13,6 @@ export interface Finding {
   readonly remedy: string;
   readonly source: string;
 }
+
+/** One thing to look for. It sees everything worked out so far and changes nothing. */
+export type Check = (work: Work) => readonly Finding[];

@@ -1,0 +1,49 @@
+import type { Solid, SolidBlock } from "../solids/types.ts";
+import type { Check } from "./types.ts";
+
+/** Gaps below this are touching, in mm. */
+const touching = 0.01;
+
+/** A solid whose blocks do not hold together by faces: apart, or touching only along an edge. */
+export const checkParts: Check = ({ solids, format }) =>
+  solids.flatMap((solid) => {
+    const [first, ...others] = solid.parts;
+    if (first === undefined || others.length === 0) return [];
+    return others.map((part) => {
+      const rest = solid.parts.filter((one) => one !== part).flat();
+      const gap = smallestGap(solid, part, rest);
+      const names = part.join(" and ");
+      const isTouching = gap <= touching;
+      return {
+        id: `${isTouching ? "touches-at-an-edge" : "floats-apart"}/${solid.id}/${part.join("+")}`,
+        severity: "warning",
+        about: `solid/${solid.id}`,
+        message: isTouching
+          ? `${names} and the rest of ${solid.id} meet only along an edge or at a corner. Glue cannot hold them there.`
+          : `${names} stands ${format.length(gap)} away from the rest of ${solid.id}. Nothing joins them.`,
+        remedy:
+          "Move the block so that it shares a face with another, or make it a solid of its own.",
+        source: "computed from the blocks",
+      };
+    });
+  });
+
+function smallestGap(solid: Solid, part: readonly string[], rest: readonly string[]): number {
+  const blocksOf = (ids: readonly string[]) => solid.blocks.filter(({ id }) => ids.includes(id));
+  const gaps = blocksOf(part).flatMap((one) =>
+    blocksOf(rest).map((other) => gapBetween(one, other)),
+  );
+  return Math.min(...gaps);
+}
+
+/** Distance between the boxes round two blocks; 0 when they meet or overlap. */
+function gapBetween(one: SolidBlock, other: SolidBlock): number {
+  const apart = ([0, 1, 2] as const).map((axis) =>
+    Math.max(
+      0,
+      other.min[axis] - (one.min[axis] + one.size[axis]),
+      one.min[axis] - (other.min[axis] + other.size[axis]),
+    ),
+  );
+  return Math.hypot(...apart);
+}

@@ -1,0 +1,54 @@
+import type { Mm } from "../plane/types.ts";
+import type { Face, Point3, Solid } from "../solids/types.ts";
+
+/** The face somebody sits on and where it lies, from the lowest point of the solid. */
+export interface Seat {
+  readonly face: Face;
+  readonly height: Mm;
+  readonly min: Point3;
+  readonly max: Point3;
+}
+
+/** An upward normal may lean this far: the cosine of about 15°. */
+const nearlyUpright = 0.966;
+
+/**
+ * The largest flat face that looks up, or null when there is none.
+ *
+ * @source our choice: in a seat with arms and a back the seat is the largest level face
+ */
+export function findSeat(solid: Solid): Seat | null {
+  const level = solid.faces.filter(
+    (face) => face.surface.kind === "plane" && face.normal[2] >= nearlyUpright,
+  );
+  const face = level.toSorted((one, other) => other.area - one.area)[0];
+  if (face === undefined) return null;
+  const corners = liftCorners(face);
+  const min: Point3 = [least(corners, 0), least(corners, 1), least(corners, 2)];
+  const max: Point3 = [most(corners, 0), most(corners, 1), most(corners, 2)];
+  return { face, min, max, height: max[2] - solid.min[2] };
+}
+
+/** The blocks the seat is made of: those whose sides its names belong to. */
+export function seatBlocks(seat: Seat): readonly string[] {
+  return [...new Set(seat.face.names.map((name) => name.split("/")[0] ?? name))];
+}
+
+function liftCorners(face: Face): Point3[] {
+  const { surface } = face;
+  if (surface.kind !== "plane") return [];
+  const { origin, across, rise } = surface;
+  return face.shape.outer.map(({ from: [u, v] }) => [
+    origin[0] + u * across[0] + v * rise[0],
+    origin[1] + u * across[1] + v * rise[1],
+    origin[2] + u * across[2] + v * rise[2],
+  ]);
+}
+
+function least(points: readonly Point3[], axis: 0 | 1 | 2): Mm {
+  return Math.min(...points.map((point) => point[axis]));
+}
+
+function most(points: readonly Point3[], axis: 0 | 1 | 2): Mm {
+  return Math.max(...points.map((point) => point[axis]));
+}

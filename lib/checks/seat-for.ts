@@ -1,0 +1,81 @@
+import type { Mm, Ratio } from "../plane/types.ts";
+import type { Audience } from "../project/types.ts";
+import sizes from "../../shared/tables/seat-sizes.json" with { type: "json" };
+import { statureFor } from "./stature-for.ts";
+
+/** Seat heights that suit a sitter, and how they were found. */
+export interface SeatFor {
+  readonly lowest: Mm;
+  readonly highest: Mm;
+  readonly basis: (length: (mm: Mm) => string) => string;
+  readonly source: string;
+}
+
+/**
+ * Back of the knee above the floor, as a share of stature.
+ *
+ * @source ANSUR II 2012 raw data: women 0.238, men 0.245, barefoot; the mean of the two
+ */
+const poplitealShare: Ratio = 0.24;
+
+/**
+ * One step down in the marks is 30 to 50 mm; a seat that much lower suits the mark below.
+ *
+ * @source BS EN 1729 seat heights, as in `shared/tables/seat-sizes.json`
+ */
+const oneMark: Mm = 50;
+
+/** Multi-purpose seat for adults. */
+const adult = {
+  lowest: 400,
+  highest: 460,
+  source:
+    "Pheasant, multi-purpose seat 400 to 460 mm, http://tbeech.blogspot.com/2010/10/anthropemetric-considerations.html",
+} as const;
+
+/**
+ * Seat heights for a sitter by stature, age or as an adult. Marks overlap: the lower seat is taken.
+ *
+ * @source BS EN 1729 size marks; CDC 2000 stature for age; both in `shared/tables`
+ */
+export function seatFor(audience: Audience): SeatFor {
+  switch (audience.kind) {
+    case "adult":
+      return { ...adult, basis: () => "an adult" };
+    case "stature":
+      return seatByStature(
+        audience.stature,
+        (length) => `a sitter ${length(audience.stature)} tall`,
+      );
+    case "age": {
+      const stature = statureFor(audience.years);
+      if (stature === null) return { ...adult, basis: () => "an adult" };
+      return seatByStature(
+        stature,
+        (length) => `a child of ${audience.years}, about ${length(stature)} tall`,
+      );
+    }
+  }
+}
+
+function seatByStature(stature: Mm, basis: SeatFor["basis"]): SeatFor {
+  const row = sizes.rows.find(
+    ({ stature: [from = 0, to = 0] }) => stature >= from && stature <= to,
+  );
+  // Is the sitter smaller than the smallest mark, or taller than the largest?
+  if (row === undefined) {
+    const seat = Math.round(poplitealShare * stature);
+    return {
+      lowest: seat - oneMark,
+      highest: seat,
+      basis,
+      source: "ANSUR II 2012: back of the knee at 0.24 of stature",
+    };
+  }
+  return {
+    lowest: row.seat - oneMark,
+    highest: row.seat,
+    basis: (length) => `${basis(length)} (mark ${row.mark} of EN 1729-1)`,
+    source: `${sizes.source}; stature by age: CDC 2000`,
+  };
+}

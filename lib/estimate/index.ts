@@ -1,0 +1,30 @@
+export type { Format, Material, Work } from "./types.ts";
+export { adhesiveArea } from "./adhesive-area.ts";
+export {
+  biasFromCloth,
+  biasFromSquare,
+  biasSquare,
+  biasUpperBound,
+  clothForBias,
+  squareForWholeStrips,
+  widthAlongSelvedge,
+} from "./bias-strips.ts";
+export { boxCushion } from "./box-cushion.ts";
+export { countOf } from "./count-of.ts";
+export { containerCoverage, containersFor } from "./coverage.ts";
+export { finishArea } from "./finish-area.ts";
+export { foamMass } from "./foam-mass.ts";
+export { listMaterials } from "./list-materials.ts";
+export { makeFormat } from "./make-format.ts";
+export { nextStockLength } from "./next-stock-length.ts";
+export { pipingStripWidth } from "./piping-strip-width.ts";
+export {
+  densityFromPoundsPerCubicFoot,
+  densityInPoundsPerCubicFoot,
+} from "./pounds-per-cubic-foot.ts";
+export { orderWithRepeat, roundUpToRepeat } from "./round-up-to-repeat.ts";
+export { stitchesPerInch } from "./stitches-per-inch.ts";
+export { straightStrips } from "./straight-strips.ts";
+export { threadLength } from "./thread-length.ts";
+export { flatThreadRatio, threadRatio, threadRatioByThickness } from "./thread-ratio.ts";
+export { wrapBlank } from "./wrap-blank.ts";

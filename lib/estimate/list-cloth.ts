@@ -1,0 +1,54 @@
+import type { Lay } from "../packing/types.ts";
+import type { FabricStock } from "../project/types.ts";
+import { countOf } from "./count-of.ts";
+import type { Material, Work } from "./types.ts";
+
+const metre = 1000;
+
+/** One line a cloth: the length its lay takes. */
+export function listCloth(work: Work): Material[] {
+  return work.lays.flatMap((lay) => {
+    const stock = work.project.stock.find((one) => one.id === lay.stock);
+    return stock?.kind === "fabric" ? [lineFor(lay, stock, work)] : [];
+  });
+}
+
+function lineFor(lay: Lay, stock: FabricStock, work: Work): Material {
+  const { length } = work.format;
+  return {
+    id: `cloth/${lay.stock}`,
+    item: `${stock.label}, ${length(stock.width)} wide`,
+    quantity: lay.length,
+    perCopy: lay.length / lay.copies,
+    unit: "mm",
+    unitWord: null,
+    have: lay.have,
+    buy: lay.buy,
+    basis: basisOf(lay, stock, work),
+    price: stock.price === null ? null : (lay.buy / metre) * stock.price,
+    group: "cloth",
+  };
+}
+
+function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
+  const usable = lay.width - 2 * lay.selvedge;
+  const sentences = [
+    `${countOf(lay.places.length, "piece")} laid on ${format.length(usable)} of usable width ` +
+      `take ${format.length(lay.length)}, with ${Math.round(lay.yield * 100)} % of it used.`,
+  ];
+  if (stock.repeat !== null && stock.repeat.along > 0) {
+    sentences.push(`The print repeats every ${format.length(stock.repeat.along)}.`);
+  }
+  if (stock.shrink > 0) {
+    sentences.push(`The pieces are cut ${percent(stock.shrink)} larger for the first wash.`);
+  }
+  if (lay.copies > 1 && lay.separately > lay.length) {
+    const saved = format.length(lay.separately - lay.length);
+    sentences.push(`Laying ${lay.copies} copies together saves ${saved}.`);
+  }
+  return sentences.join(" ");
+}
+
+function percent(share: number): string {
+  return `${Number((share * 100).toFixed(1))} %`;
+}

@@ -1,0 +1,61 @@
+import type { CutPlan } from "../packing/types.ts";
+import type { Project, Stock } from "../project/types.ts";
+import { countOf } from "./count-of.ts";
+import type { Format, Material, Work } from "./types.ts";
+
+/** Slabs, sheets and boards: how many the cut plans use. */
+export function listCutStock(work: Work): Material[] {
+  const plans = [...work.slabs, ...work.sheets, ...work.boards];
+  return plans.flatMap((plan) => {
+    const stock = work.project.stock.find((one) => one.id === plan.stock);
+    if (stock === undefined || stock.kind === "fabric" || stock.kind === "zip") return [];
+    return [lineFor(plan, stock, work)];
+  });
+}
+
+type CutStock = Exclude<Stock, { kind: "fabric" | "zip" }>;
+
+function lineFor(plan: CutPlan, stock: CutStock, { project, format }: Work): Material {
+  const buy = Math.max(0, plan.needed - plan.have);
+  return {
+    id: `${plan.kind}/${plan.stock}`,
+    item: `${stock.label}, ${sizeOf(stock, format)}`,
+    quantity: plan.needed,
+    perCopy: plan.needed / project.copies,
+    unit: "piece",
+    unitWord: plan.kind,
+    have: plan.have,
+    buy,
+    basis: basisOf(plan, project, format),
+    price: stock.price === null ? null : buy * stock.price,
+    group: plan.kind === "slab" ? "foam" : plan.kind,
+  };
+}
+
+function basisOf(plan: CutPlan, project: Project, format: Format): string {
+  const parts = plan.used.reduce((sum, used) => sum + used.places.length, 0);
+  const cuts = plan.used.reduce((sum, used) => sum + used.cuts.length, 0);
+  const kerf = project.stock.flatMap((one) =>
+    one.id === plan.stock && "kerf" in one ? [one.kerf] : [],
+  );
+  const lost = (kerf[0] ?? 0) > 0 ? `, each ${format.length(kerf[0] ?? 0)} wide` : "";
+  const proof =
+    plan.needed === plan.lowerBound
+      ? " No plan can use fewer."
+      : ` By volume alone ${countOf(plan.lowerBound, plan.kind)} would do.`;
+  return (
+    `${countOf(parts, "part")} cut from ${countOf(plan.needed, plan.kind)} ` +
+    `with ${countOf(cuts, "cut")}${lost}.${proof}`
+  );
+}
+
+function sizeOf(stock: CutStock, { length }: Format): string {
+  switch (stock.kind) {
+    case "slab":
+      return stock.size.map(length).join(" × ");
+    case "sheet":
+      return [...stock.size, stock.thickness].map(length).join(" × ");
+    case "board":
+      return [...stock.section, stock.length].map(length).join(" × ");
+  }
+}

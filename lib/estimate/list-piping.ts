@@ -1,0 +1,95 @@
+import type { Mm } from "../plane/types.ts";
+import type { CoverSpec, FabricStock } from "../project/types.ts";
+import type { Cover } from "../seams/types.ts";
+import { clothForBias, widthAlongSelvedge } from "./bias-strips.ts";
+import { countOf } from "./count-of.ts";
+import { pipingStripWidth } from "./piping-strip-width.ts";
+import { pipedLength } from "./seam-total.ts";
+import { straightStrips } from "./straight-strips.ts";
+import type { Material, Work } from "./types.ts";
+
+/** Overlap where the two ends of one length of piping meet. */
+const overlap: Mm = 50;
+/** Bias pieces shorter than this are not worth a join. */
+const shortestBias: Mm = 200;
+
+/**
+ * Cord and covering strips for each piped cover.
+ *
+ * @source our choice: 50 mm of overlap a cover, no bias piece under 200 mm; common practice, no source
+ */
+export function listPiping(work: Work): Material[] {
+  return work.covers.flatMap((cover) => {
+    const spec = work.project.solids.find((solid) => solid.id === cover.solid)?.cover ?? null;
+    const fabric = work.project.stock.find((one) => one.id === cover.fabric);
+    const run = pipedLength(cover);
+    if (spec === null || spec.piping === null || fabric?.kind !== "fabric" || run <= 0) return [];
+    return linesFor({ cover, spec, piping: spec.piping, fabric, run: run + overlap }, work);
+  });
+}
+
+interface Piped {
+  readonly cover: Cover;
+  readonly spec: CoverSpec;
+  readonly piping: NonNullable<CoverSpec["piping"]>;
+  readonly fabric: FabricStock;
+  readonly run: Mm;
+}
+
+function linesFor(piped: Piped, { project, format }: Work): Material[] {
+  const { cover, spec, piping, run } = piped;
+  const width = pipingStripWidth(piping.cord, spec.seamAllowance);
+  const cord = run * project.copies;
+  const strips = stripsFor(piped, width);
+  const { length } = format;
+  const common = { unit: "mm", unitWord: null, have: 0, price: null, group: "other" } as const;
+  return [
+    {
+      ...common,
+      id: `cord/${cover.solid}`,
+      item: `piping cord, ${length(piping.cord)} thick`,
+      quantity: cord,
+      perCopy: run,
+      buy: cord,
+      basis: `${length(run - overlap)} of piped seam and ${length(overlap)} where the ends overlap.`,
+    },
+    {
+      ...common,
+      id: `piping-strips/${cover.solid}`,
+      item: `strips for piping, ${length(width)} wide, cut ${strips.how}`,
+      quantity: cord,
+      perCopy: run,
+      buy: 0,
+      basis:
+        `Once round the ${length(piping.cord)} cord and two seam allowances of ` +
+        `${length(spec.seamAllowance)}. ${strips.basis(format.length)}`,
+    },
+  ];
+}
+
+interface Strips {
+  readonly how: string;
+  readonly basis: (length: (mm: Mm) => string) => string;
+}
+
+function stripsFor({ piping, fabric, spec, run }: Piped, width: Mm): Strips {
+  const usable = fabric.width - 2 * fabric.selvedge;
+  if (piping.cut === "straight") {
+    const { strips, joins, clothLength } = straightStrips(run, width, {
+      width: usable,
+      join: 2 * spec.seamAllowance,
+    });
+    return {
+      how: "straight across the cloth",
+      basis: (length) =>
+        `${countOf(strips, "strip")} across the cloth with ${countOf(joins, "join")} take ${length(clothLength)} of it.`,
+    };
+  }
+  const cloth = clothForBias(run, width, { width: usable, shortest: shortestBias });
+  return {
+    how: "on the bias",
+    basis: (length) =>
+      `Marked every ${length(widthAlongSelvedge(width))} along the selvedge, they take about ` +
+      `${length(cloth)} of cloth, or the triangles left over from the lay.`,
+  };
+}

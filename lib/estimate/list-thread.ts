@@ -1,0 +1,77 @@
+import type { Mm } from "../plane/types.ts";
+import type { FabricStock } from "../project/types.ts";
+import { looseLength, pipedLength, sewnLength } from "./seam-total.ts";
+import { threadLength, threadWaste } from "./thread-length.ts";
+import { threadRatio } from "./thread-ratio.ts";
+import type { Material, Work } from "./types.ts";
+
+/**
+ * Stitch length for furnishing cloth.
+ *
+ * @source Nancy's Notions, canvas and heavy 3.0 to 4.0 mm, medium 2.5 to 3.0 mm,
+ * https://nancysnotions.com/stitch-length-doesnt-have-to-be-confusing/
+ */
+export const stitchLength: Mm = 3;
+
+/** Thread for every seam of the project, sewn by lockstitch. No line when nothing is sewn. */
+export function listThread(work: Work): Material[] {
+  const { project, format } = work;
+  const seams = work.covers.reduce((sum, cover) => sum + sewnLength(cover), 0);
+  const piped = work.covers.reduce((sum, cover) => sum + pipedLength(cover), 0);
+  const closed = work.covers.reduce((sum, { closing }) => sum + closingRows(closing), 0);
+  const loose = looseLength(work.pieces);
+  const rows = seams + piped + closed + loose;
+  if (rows <= 0) return [];
+
+  const thickest = thickestCloth(work);
+  // Two layers meet in a plain seam, four where piping lies between them.
+  const layers = piped > 0 ? 4 : 2;
+  const ratio = threadRatio("301", {
+    thickness: thickest === null ? null : layers * thickest,
+    stitch: stitchLength,
+  });
+  const perCopy = threadLength(rows, ratio);
+  const quantity = perCopy * project.copies;
+  const extra = [
+    [piped, "for basting the piping"],
+    [closed, "for the closing"],
+    [loose, "for loose pieces"],
+  ] as const;
+  const added = extra
+    .filter(([length]) => length > 0)
+    .map(([length, why]) => `${format.length(length)} ${why}`);
+  return [
+    {
+      id: "thread",
+      item: "sewing thread",
+      quantity,
+      perCopy,
+      unit: "mm",
+      unitWord: null,
+      have: 0,
+      buy: quantity,
+      basis:
+        `${[`${format.length(seams)} of seam`, ...added].join(", ")}, × ${Number(ratio.toFixed(2))} ` +
+        `for lockstitch, and ${threadWaste * 100} % for ends and unpicking.`,
+      price: null,
+      group: "thread",
+    },
+  ];
+}
+
+/** A zip and hook-and-loop tape are each sewn down twice; ties and hand sewing count once. */
+function closingRows(closing: Work["covers"][number]["closing"]): Mm {
+  if (closing === null) return 0;
+  return closing.kind === "zip" || closing.kind === "hook-and-loop" ? 2 * closing.run : closing.run;
+}
+
+function thickestCloth({ project, covers, pieces }: Work): Mm | null {
+  const used = new Set([
+    ...covers.map((cover) => cover.fabric),
+    ...pieces.map((piece) => piece.stock),
+  ]);
+  const known = project.stock
+    .filter((stock): stock is FabricStock => stock.kind === "fabric" && used.has(stock.id))
+    .flatMap(({ thickness }) => (thickness === null ? [] : [thickness]));
+  return known.length === 0 ? null : Math.max(...known);
+}

@@ -1,0 +1,84 @@
+import type { Work } from "../estimate/types.ts";
+import type { Cover } from "../seams/types.ts";
+import { makeStep } from "./make-step.ts";
+import { panelName, seamName } from "./name-parts.ts";
+import type { Step } from "./types.ts";
+
+/** The step that sews a zip, tape or ties to the open edges. Hand sewing needs none. */
+export function fitClosing(cover: Cover, work: Work): Step[] {
+  const { closing } = cover;
+  if (closing === null) return [];
+  const open = cover.seams.filter((seam) => seam.state !== "sewn");
+  const names = open.map(({ id }) => seamName(cover, id, work));
+  const panels = [...new Set(open.flatMap((seam) => seam.panels))].map((panel) =>
+    panelName(cover, panel, work),
+  );
+  const common = {
+    group: "Closing",
+    check: `The open run should be ${work.format.length(closing.run)}.`,
+    figure: open[0] === undefined ? null : `seam/${cover.solid}/${open[0].id}`,
+  };
+  const edges = names.length === 0 ? "the open edges" : `the edges of ${names.join(" and ")}`;
+  switch (closing.kind) {
+    case "zip":
+      return [
+        makeStep({
+          ...common,
+          id: `zip-${cover.solid}`,
+          title: "Sew in the zip",
+          actions: [
+            `Pin ${edges} together, right sides facing.`,
+            "Baste along the seam line with long stitches on the sewing machine.",
+            "Press the allowances open with the iron.",
+            "Lay the zip face down along the seam, its teeth on the stitches.",
+            "Sew down both sides of the zip with the zip foot.",
+            "Sew across each end of the zip three times.",
+            "Unpick the basting.",
+            "Open the zip by half.",
+          ],
+          uses: [...panels, "zip", "zip foot", "pins", "sewing machine", "iron", "thread"],
+          makes: names,
+          remedy: "Unpick one side of the zip if the edges do not meet level.",
+        }),
+      ];
+    case "hook-and-loop":
+      return [
+        makeStep({
+          ...common,
+          id: `tape-${cover.solid}`,
+          title: "Sew on the hook-and-loop tape",
+          actions: [
+            `Turn in the allowance along ${edges}.`,
+            "Press the folds with the iron.",
+            "Pin the loop side inside one edge.",
+            "Pin the hook side to the other edge, level with the loops.",
+            "Sew round both tapes with the sewing machine.",
+          ],
+          uses: [...panels, "hook-and-loop tape", "iron", "pins", "sewing machine", "thread"],
+          makes: names,
+          remedy: "Unpick one tape if the edges do not meet level.",
+        }),
+      ];
+    case "ties":
+      return [
+        makeStep({
+          ...common,
+          id: `ties-${cover.solid}`,
+          title: "Sew on the ties",
+          actions: [
+            `Turn in the allowance along ${edges}.`,
+            "Press the folds with the iron.",
+            "Mark the places of the ties evenly on both edges with tailor's chalk.",
+            "Pin a tie at each mark, its end under the fold.",
+            "Sew along both folds with the sewing machine.",
+            "Sew each tie down once more with a cross.",
+          ],
+          uses: [...panels, "ties", "tailor's chalk", "iron", "pins", "sewing machine", "thread"],
+          makes: names,
+          remedy: "Unpick a tie that does not face its partner.",
+        }),
+      ];
+    case "hand-sewn":
+      return [];
+  }
+}

@@ -1,0 +1,93 @@
+import type { Work } from "../estimate/types.ts";
+import type { Cover } from "../seams/types.ts";
+import type { Solid } from "../solids/types.ts";
+import { makeStep } from "./make-step.ts";
+import { blockName, coverName, foamName, panelName } from "./name-parts.ts";
+import { closeCover } from "./close-cover.ts";
+import { anchorCorners } from "./anchor-corners.ts";
+import type { Step } from "./types.ts";
+
+/** From this mass on a lift is cautioned, in kilograms. As in `checks`, HSE INDG143 from memory. */
+const heavy = 16;
+
+/** Wrap, push in, close, anchor. */
+export function listFitting(work: Work): Step[] {
+  return work.covers.flatMap((cover) => {
+    const solid = work.solids.find(({ id }) => id === cover.solid);
+    if (solid === undefined) return [];
+    return [
+      ...wrapFoam(solid, work),
+      insertFoam(solid, cover, work),
+      ...closeCover(cover, work),
+      ...anchorCorners(solid, cover, work),
+    ];
+  });
+}
+
+/** What is pushed into the cover: one block, or the foam glued of several. */
+export function wholeFoam(solid: Solid, work: Work): string {
+  const [only] = solid.blocks;
+  return solid.joints.length === 0 && solid.blocks.length === 1 && only !== undefined
+    ? blockName(solid.id, only.id, work)
+    : foamName(solid.id);
+}
+
+function wrapFoam(solid: Solid, work: Work): Step[] {
+  const ease = work.project.solids.find(({ id }) => id === solid.id)?.cover?.ease ?? [0, 0, 0];
+  if (!ease.some((one) => one > 0) || ease.some((one) => one < 0)) return [];
+  const foam = wholeFoam(solid, work);
+  return [
+    makeStep({
+      id: `wrap-${solid.id}`,
+      group: "Fitting",
+      title: "Wrap the foam in batting",
+      actions: [
+        `Lay the ${foam} in the middle of the batting blank.`,
+        "Wrap the batting over the top, front and back.",
+        "Sew the meeting edges with loose stitches, using the hand needle.",
+        "Fold in the ends.",
+        "Trim what stands out with the cloth scissors.",
+      ],
+      uses: [foam, "batting blank", "hand needle", "thread", "cloth scissors"],
+      check: "The batting should lie smooth, with no double thickness on the top.",
+      remedy: "Trim double layers away and butt the edges.",
+    }),
+  ];
+}
+
+function insertFoam(solid: Solid, cover: Cover, work: Work): Step {
+  const foam = wholeFoam(solid, work);
+  const name = coverName(solid.id);
+  const { opening } = cover;
+  const give = opening?.give ?? 0;
+  const run = opening === null ? "" : ` It is ${work.format.length(opening.run)} long.`;
+  const seams = new Set(opening?.seams ?? []);
+  const beside = [
+    ...new Set(cover.seams.filter(({ id }) => seams.has(id)).flatMap(({ panels }) => panels)),
+  ];
+  return makeStep({
+    id: `insert-${solid.id}`,
+    group: "Fitting",
+    title: `Put the foam into the ${name}`,
+    actions: [
+      `Turn the ${name} right side out through the opening.`,
+      "Push out each corner with a finger.",
+      `Turn the ${foam} the way the up arrows of the panels show.`,
+      ...(give > 0.005
+        ? [`Squeeze the ${foam} by about ${Math.max(1, Math.round(give * 100))} % as it goes in.`]
+        : []),
+      `Feed the ${foam} in, far end first.`,
+      "Work the foam into every corner.",
+      "Smooth the allowances towards the sides, where they fill the edges.",
+    ],
+    uses: [name, foam, ...beside.map((panel) => panelName(cover, panel, work))],
+    makes: [`filled ${name}`],
+    processes: solid.mass !== null && solid.mass > heavy ? ["heavy-lift"] : [],
+    check: `The seams should run along the edges of the foam.${run}`.replace(
+      " It is",
+      " The opening is",
+    ),
+    remedy: "Take the foam half out, and push the nearer corners home first.",
+    figure: `opening/${solid.id}`,
+  });
+}

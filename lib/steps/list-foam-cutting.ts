@@ -1,0 +1,63 @@
+import type { Work } from "../estimate/types.ts";
+import type { CutPlan, UsedStock } from "../packing/types.ts";
+import type { Step } from "./types.ts";
+import { cutLines } from "./cut-lines.ts";
+import { makeStep } from "./make-step.ts";
+import { partName, stockName } from "./name-parts.ts";
+import { isBox } from "./is-box.ts";
+
+/** One step a slab: draw the numbered lines, cut in their order, name the blocks. */
+export function listFoamCutting(work: Work): Step[] {
+  return work.slabs.flatMap((plan) => plan.used.map((used) => cutSlab(plan, used, work)));
+}
+
+/** What comes off a slab: a block, a layer of one, or a blank still to be shaped. */
+export function slabPartName(
+  part: string,
+  [layer, layers]: readonly [number, number],
+  work: Work,
+): string {
+  const name = partName(part, work);
+  const whole = isBox(part, work) ? name : `blank for ${name}`;
+  return layers > 1 ? `layer ${layer} of ${whole}` : whole;
+}
+
+function cutSlab(plan: CutPlan, used: UsedStock, work: Work): Step {
+  const label = work.project.stock.find((one) => one.id === plan.stock)?.label ?? plan.stock;
+  const slab = stockName("slab", used, label);
+  const made = [
+    ...new Set(used.places.map((place) => slabPartName(place.part, place.layer, work))),
+  ];
+  const sizes = used.places.map(
+    (place) =>
+      `${slabPartName(place.part, place.layer, work)} ${place.size.map(work.format.length).join(" × ")}`,
+  );
+  const several = used.cuts.length > 1;
+  return makeStep({
+    id: `cut-${plan.stock}-${used.stockIndex}`,
+    group: "Foam",
+    title: `Cut ${slab}`,
+    actions: [
+      `Lay ${slab} flat on a bench.`,
+      ...cutLines(used.cuts, "marker", work.format),
+      ...(used.cuts.length === 0
+        ? []
+        : [
+            `Cut ${several ? "along the lines in the order of their numbers" : "along the line"} with the electric knife.`,
+            "Hold the blade upright all the way.",
+          ]),
+      "Write its name on each piece with the marker.",
+    ],
+    uses: [
+      slab,
+      "tape measure",
+      "straightedge",
+      "marker",
+      ...(used.cuts.length > 0 ? ["electric knife"] : []),
+    ],
+    makes: made,
+    check: `These should now measure: ${[...new Set(sizes)].join(", ")}.`,
+    remedy: "Trim a piece that is too large. Cut one that is too small again from an offcut.",
+    figure: `slab/${plan.stock}/${used.stockIndex}`,
+  });
+}

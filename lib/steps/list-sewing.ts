@@ -1,0 +1,26 @@
+import type { Work } from "../estimate/types.ts";
+import type { Cover } from "../seams/types.ts";
+import { groupSeams } from "./group-seams.ts";
+import { fitClosing } from "./fit-closing.ts";
+import { sewSeam } from "./sew-seam.ts";
+import type { Step } from "./types.ts";
+
+/** Each cover: the closing, if it goes in flat, then the seams in order, then the rest of the closing. */
+export function listSewing(work: Work): Step[] {
+  return work.covers.flatMap((cover) => {
+    const closing = fitClosing(cover, work);
+    const seams = groupSeams(cover).flatMap(({ makes, seams: members }) =>
+      members.map((seam) => sewSeam(seam, cover, { group: groupName(makes, cover, work), work })),
+    );
+    return isFlat(cover) ? [...closing, ...seams] : [...seams, ...closing];
+  });
+}
+
+/** Does the closing lie in a single seam, so that it can go in while both panels are flat? */
+function isFlat(cover: Cover): boolean {
+  return cover.seams.filter((seam) => seam.state !== "sewn").length === 1;
+}
+
+function groupName(makes: string, cover: Cover, { covers }: Work): string {
+  return covers.length > 1 ? `Sewing ${makes} of ${cover.solid}` : `Sewing ${makes}`;
+}

@@ -1,0 +1,94 @@
+import type { Work } from "../estimate/types.ts";
+import type { CutPlan, UsedStock } from "../packing/types.ts";
+import { cutLines } from "./cut-lines.ts";
+import { makeStep } from "./make-step.ts";
+import { stockName } from "./name-parts.ts";
+import { partLabel } from "./part-label.ts";
+import type { Step } from "./types.ts";
+
+const group = "Wood";
+
+/** Sheets and boards: saw each, sand all, put them together. */
+export function listWood(work: Work): Step[] {
+  const plans = [...work.sheets, ...work.boards];
+  const sawn = plans.flatMap((plan) => plan.used.map((used) => sawStock(plan, used, work)));
+  if (sawn.length === 0) return [];
+  const parts = [...new Set(sawn.flatMap(({ makes }) => makes))];
+  return [...sawn, sandParts(parts), assembleParts(parts, work)];
+}
+
+function sawStock(plan: CutPlan, used: UsedStock, work: Work): Step {
+  const stock = work.project.stock.find((one) => one.id === plan.stock);
+  const name = stockName(plan.kind, used, stock?.label ?? plan.stock);
+  const kerf = stock !== undefined && "kerf" in stock ? stock.kerf : 0;
+  const sizes = used.places.map(
+    ({ part, size }) =>
+      `${partLabel(part, work.project)} ${size.map(work.format.length).join(" × ")}`,
+  );
+  const isFree = used.cuts.some(({ kind }) => kind === "free");
+  return makeStep({
+    id: `cut-${plan.stock}-${used.stockIndex}`,
+    group,
+    title: `Saw ${name}`,
+    actions: [
+      `Lay ${name} as the figure shows.`,
+      ...cutLines(used.cuts, "marker", work.format),
+      `Clamp ${name} to the bench.`,
+      `Saw one line at a time, on its waste side, in the order of the numbers.`,
+      ...(kerf > 0 ? ["Measure again before the next cut: the saw takes its width."] : []),
+      ...(isFree ? ["Saw outside a curved line, for sanding back to it."] : []),
+      "Write its name on each part with the marker.",
+    ],
+    uses: [name, "tape measure", "try square", "marker", "clamps", "saw", "eye protection"],
+    makes: [...new Set(used.places.map(({ part }) => partLabel(part, work.project)))],
+    check: `These should now measure: ${[...new Set(sizes)].join(", ")}.`,
+    remedy:
+      "Plane or sand a part that is too large. Saw one that is too small again from an offcut.",
+    figure:
+      plan.kind === "board" ? `board/${plan.stock}` : `sheet/${plan.stock}/${used.stockIndex}`,
+  });
+}
+
+function sandParts(parts: readonly string[]): Step {
+  return makeStep({
+    id: "sand",
+    group,
+    title: "Sand the parts",
+    actions: [
+      "Sand every face along the grain with the sandpaper.",
+      "Sand every edge and corner round.",
+      "Wipe off the dust with a damp cloth.",
+    ],
+    uses: [...parts, "sandpaper"],
+    check: "No edge should catch on a woollen thread drawn over it.",
+    remedy: "Go over that edge again with finer paper.",
+  });
+}
+
+function assembleParts(parts: readonly string[], { project }: Work): Step {
+  const hasScrews = project.buy.some(({ item }) => /\bscrews?\b/i.test(item));
+  return makeStep({
+    id: "assemble",
+    group,
+    title: "Put the parts together",
+    actions: [
+      "Dry-fit all parts without glue.",
+      "Check the corners with the try square.",
+      "Mark where the parts meet with the marker.",
+      ...(hasScrews
+        ? ["Drill a thin hole for each screw.", "Fit the screws with the screwdriver."]
+        : ["Join the parts the way the author describes."]),
+      "Measure both diagonals with the tape measure.",
+    ],
+    uses: [
+      ...parts,
+      "try square",
+      "marker",
+      "tape measure",
+      ...(hasScrews ? ["drill", "screwdriver", "eye protection"] : []),
+    ],
+    makes: ["assembled parts"],
+    check: "The two diagonals of every rectangle should be equal.",
+    remedy: "Push the longer diagonal together before you tighten or clamp.",
+  });
+}
