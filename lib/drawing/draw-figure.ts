@@ -1,4 +1,9 @@
+import { clothPieces } from "./cloth-pieces.ts";
+import { drawBoards } from "./draw-boards.ts";
+import { drawCutPlan } from "./draw-cut-plan.ts";
 import { drawGlue } from "./draw-glue.ts";
+import { drawLay } from "./draw-lay.ts";
+import { drawPanel } from "./draw-panel.ts";
 import { drawSolid } from "./draw-solid.ts";
 import type { DrawingInput, Figure, FigureLimits } from "./types.ts";
 
@@ -37,5 +42,18 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
     if (solid.blocks.length > 1)
       drawers.set(`glue/${solid.id}`, (limits) => drawGlue(input, solid, limits));
   }
+  for (const { piece, panel } of clothPieces(input))
+    drawers.set(`panel/${piece.id}`, (limits) => drawPanel(input, piece, { panel, limits }));
+  for (const lay of input.lays)
+    drawers.set(`lay/${lay.stock}`, (limits) => drawLay(input, lay, limits));
+  for (const plan of [...input.slabs, ...input.sheets])
+    plan.used.forEach((_, index) => {
+      drawers.set(`${plan.kind}/${plan.stock}/${index + 1}`, (limits) =>
+        drawCutPlan(input, plan, { index, limits }),
+      );
+    });
+  for (const plan of input.boards)
+    if (plan.used.length > 0)
+      drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, limits));
   return drawers;
 }
