@@ -2,14 +2,16 @@ import type { Cut, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
 import { boxOfInks, shiftInks } from "./boxes.ts";
-import { ringInk } from "./dot-ink.ts";
+import { dotInk, ringInk } from "./dot-ink.ts";
 import { describeCuts, viewRectangle, type CutView } from "./draw-cuts.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawStockParts } from "./draw-stock-parts.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { pathOf } from "./paper-path.ts";
-import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
+import type { Callout } from "./place-beside.ts";
+import { placeLabels } from "./place-labels.ts";
+import type { Candidate, DrawingInput, Figure, FigureLimits, Ink, Label, Picture } from "./types.ts";
 
 /** Boards cut alike are drawn once. */
 interface BoardGroup {
@@ -18,7 +20,7 @@ interface BoardGroup {
 }
 
 /** Height a board is drawn at: to scale its face would be too thin to write on. */
-const BAR: Mm = 9;
+const BAR: Mm = 13;
 
 /** All boards of one stock with their cuts in order; only their length is to scale. */
 export function drawBoards(input: DrawingInput, plan: CutPlan, limits: FigureLimits): Figure {
@@ -100,11 +102,23 @@ function boardPicture({ project }: DrawingInput, used: UsedStock, scale: Ratio):
   const size = drawDimension({
     from: [0, 0],
     to: [length * scale, 0],
-    offset: [0, 6.5],
+    offset: [0, parts.small.length > 0 ? 13.5 : 6.5],
     text: formatLength(length, project),
   });
-  const all = [...inks, ...size];
-  return { inks: [...all, ...parts.beside(boxOfInks(all))], collisions: parts.collisions };
+  const small = placeLabels(parts.small.map(underBar), [...inks, ...size]);
+  return {
+    inks: [...inks, ...size, ...small.inks, ...parts.small.map(({ to }) => dotInk(to))],
+    collisions: [...parts.collisions, ...small.collisions],
+  };
+}
+
+/** A part too short to write on is named under the bar. */
+function underBar({ lines, style, to }: Callout): Label {
+  const shifts = [0, 4, -4, 8, -8, 14, -14, 20, -20, 28, -28, 36, -36];
+  const candidates = shifts.map(
+    (shift): Candidate => ({ at: [to[0] + shift, 6], anchor: "middle", leader: to }),
+  );
+  return { lines, style, candidates };
 }
 
 /** Cuts across a board, their numbers above it; numbers too close together step up a lane. */
@@ -122,7 +136,15 @@ function drawBoardCuts(cuts: readonly Cut[], scale: Ratio): Ink[] {
       return [
         { kind: "path", className: "line cut", paths: [line], isObstacle: true },
         ringInk(at, 3),
-        { kind: "text", style: "name", text: String(cut.order), at, anchor: "middle", isUpright: false },
+        {
+          kind: "text",
+          style: "name",
+          text: String(cut.order),
+          at,
+          anchor: "middle",
+          isUpright: false,
+          isGrounded: true,
+        },
       ];
     });
 }

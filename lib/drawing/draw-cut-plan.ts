@@ -5,11 +5,13 @@ import { boxOfInks, shiftInks } from "./boxes.ts";
 import { type CutView, describeCuts, drawCuts, viewRectangle } from "./draw-cuts.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawGrain } from "./draw-grain.ts";
+import { dotInk } from "./dot-ink.ts";
 import { drawStockParts } from "./draw-stock-parts.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { pathOf } from "./paper-path.ts";
+import { placeBeside } from "./place-beside.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
 
 /** One slab or sheet with its parts hatched, its cuts numbered in order and its offcuts named. */
@@ -45,24 +47,52 @@ function planPicture(
   const top = stockPicture(input, used, above);
   const grain = drawGrain(input.project, plan.stock, boxOfInks(top.inks));
   const inks = [...top.inks, ...grain];
-  const hasSlices = used.cuts.some(({ axis }) => axis === 2);
-  if (!hasSlices) return { ...top, inks };
-  // Seen from the front edge: the cuts to thickness.
-  const side: CutView = { across: 0, up: 2, toPaper: flatView(scale) };
-  const below = stockPicture(input, used, side);
-  const [upper, lower] = [boxOfInks(inks), boxOfInks(below.inks)];
+  return slicedStrips(used).reduce<Picture>(
+    (above, strip) => addSideView(above, strip, { input, scale }),
+    { ...top, inks },
+  );
+}
+
+/** What is sliced, strip by strip: the parts, cuts and offcuts of one range across the width. */
+function slicedStrips(used: UsedStock): UsedStock[] {
+  const strips = new Map<string, [from: Mm, to: Mm]>();
+  for (const { axis, of } of used.cuts) {
+    const [from, size] = [of.at[1] ?? 0, of.size[1] ?? 0];
+    if (axis === 2) strips.set(`${Math.round(from)} ${Math.round(size)}`, [from, from + size]);
+  }
+  return [...strips.values()].map(([from, to]) => {
+    const isIn = ({ at, size }: { at: readonly Mm[]; size: readonly Mm[] }) =>
+      (at[1] ?? 0) >= from - 0.5 && (at[1] ?? 0) + (size[1] ?? 0) <= to + 0.5;
+    return {
+      ...used,
+      places: used.places.filter(isIn),
+      offcuts: used.offcuts.filter(isIn),
+      cuts: used.cuts.filter(({ of }) => isIn(of)),
+    };
+  });
+}
+
+/** Below the plan, a strip seen from the front edge with its cuts to thickness. */
+function addSideView(
+  above: Picture,
+  strip: UsedStock,
+  { input, scale }: { readonly input: DrawingInput; readonly scale: Ratio },
+): Picture {
+  const below = stockPicture(input, strip, { across: 0, up: 2, toPaper: flatView(scale) });
+  const [upper, lower] = [boxOfInks(above.inks), boxOfInks(below.inks)];
+  const names = [...new Set(strip.places.map(({ part }) => part))].join(", ");
   const title: Ink = {
     kind: "text",
     style: "label",
-    text: "seen from the front edge",
+    text: `${names} seen from the front edge`,
     at: [0, upper.bottom + 9],
     anchor: "start",
     isUpright: false,
   };
   const moved = shiftInks(below.inks, [0, upper.bottom + 15 - lower.top]);
   return {
-    inks: [...inks, title, ...moved],
-    collisions: [...top.collisions, ...below.collisions],
+    inks: [...above.inks, title, ...moved],
+    collisions: [...above.collisions, ...below.collisions],
   };
 }
 
@@ -70,9 +100,7 @@ function planPicture(
 function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Picture {
   const { project } = input;
   const isSide = view.up === 2;
-  const cuts = used.cuts.filter(({ axis, kind }) =>
-    isSide ? axis === 2 : axis !== 2 && kind !== "free",
-  );
+  const cuts = used.cuts.filter(({ axis }) => (axis === 2) === isSide);
   const whole = viewRectangle([0, 0, 0], used.size, view);
   const stock: Ink = {
     kind: "path",
@@ -80,7 +108,7 @@ function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Pict
     paths: [pathOf(whole, true)],
     isObstacle: true,
   };
-  const numbered = drawCuts(cuts, view, []);
+  const numbered = drawCuts(used, cuts, view);
   const parts = drawStockParts(project, used, { view, others: [stock, ...numbered.inks] });
   const [across = 0, up = 0] = [used.size[view.across], used.size[view.up]];
   const inks = [...parts.under, stock, ...numbered.inks, ...parts.over];
@@ -104,7 +132,10 @@ function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Pict
           }),
         ]
       : [];
-  const margin = parts.beside(boxOfInks([...inks, ...sizes]));
+  const margin = [
+    ...placeBeside(parts.small, boxOfInks([...inks, ...sizes])),
+    ...parts.small.map(({ to }) => dotInk(to)),
+  ];
   return {
     inks: [...inks, ...sizes, ...margin],
     collisions: [...numbered.collisions, ...parts.collisions],

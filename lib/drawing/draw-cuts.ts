@@ -4,7 +4,7 @@ import { measureText } from "./measure-text.ts";
 import { ringInk } from "./dot-ink.ts";
 import { pathOf } from "./paper-path.ts";
 import { placeLabels } from "./place-labels.ts";
-import type { Ink, Label, Placed, ToPaper } from "./types.ts";
+import type { Candidate, Ink, Label, Placed, ToPaper } from "./types.ts";
 
 /** Two axes of a stock that a view shows: plan is length and width, side is length and thickness. */
 export interface CutView {
@@ -39,45 +39,70 @@ export function cutRun(cut: Cut, view: CutView): [Point, Point] | null {
 }
 
 /** The cuts of a view as heavy lines, each with its number in a ring on or at the end of its line. */
-export function drawCuts(cuts: readonly Cut[], view: CutView, others: readonly Ink[]): Placed {
+export function drawCuts(used: UsedStock, cuts: readonly Cut[], view: CutView): Placed {
   const runs = cuts.flatMap((cut) => {
-    const run = cutRun(cut, view);
+    const run = cut.kind === "free" ? freeRun(cut, used, view) : cutRun(cut, view);
     return run ? [{ cut, run }] : [];
   });
   const lines: Ink = {
     kind: "path",
     className: "line cut",
-    paths: runs.map(({ run }) => pathOf(run)),
+    paths: runs.filter(({ cut }) => cut.kind !== "free").map(({ run }) => pathOf(run)),
     isObstacle: true,
   };
   // Numbers stand at the ends of their lines, outside the stock, or on the line with white behind.
-  const taken: Ink[] = [...others];
+  const taken: Ink[] = [];
   const rings: Ink[] = [];
   const collisions: string[] = [];
   for (const { cut, run } of runs) {
     const label: Label = { lines: [String(cut.order)], style: "name", candidates: [] };
-    const places = numberPlaces(run).map((at) => ({ at, anchor: "middle", leader: null }) as const);
     const texts = taken.filter((ink) => ink.kind === "text" || ink.className.includes("ring"));
-    const { collisions: none, inks } = placeLabels([{ ...label, candidates: places }], texts);
+    const { collisions: none, inks } = placeLabels([{ ...label, candidates: numberPlaces(run) }], texts);
     collisions.push(...none.map((text) => `${text} (cut number)`));
     const text = inks.find((ink) => ink.kind === "text");
     if (text?.kind !== "text") continue;
+    const leaders = inks.filter((ink) => ink.kind === "path");
     const radius = Math.max(2.9, measureText(text.text, "name") / 2 + 1);
     const ring = ringInk(text.at, radius, "line ring");
-    rings.push({ ...ring, isObstacle: false }, text);
-    taken.push({ ...ring, isObstacle: true }, text);
+    rings.push(...leaders, { ...ring, isObstacle: false }, { ...text, isGrounded: true });
+    taken.push({ ...ring, isObstacle: true }, ...leaders, text);
   }
   return { inks: [lines, ...rings], collisions };
 }
 
-/** Places for a cut's number along its line, the ends last because neighbours share them. */
-function numberPlaces([a, b]: [Point, Point]): Point[] {
+/** Places for a cut's number: on its line, at its ends, then beside it with a leader. */
+function numberPlaces([a, b]: readonly [Point, Point]): Candidate[] {
   const shares = [0.12, 0.88, 0.5, 0.3, 0.7, 0.2, 0.8, 0.4, 0.6];
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
   const along: Point = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
   const on = (share: number): Point => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
   const beyond = (from: Point, by: Mm): Point => [from[0] + along[0] * by, from[1] + along[1] * by];
-  return [...shares.map(on), beyond(a, -4), beyond(b, 4), beyond(a, -10), beyond(b, 10)];
+  const plain = [...shares.map(on), beyond(a, -3), beyond(b, 3)];
+  const middle = on(0.5);
+  const round = [9, 13, 18, 24].flatMap((reach) =>
+    Array.from({ length: 12 }, (_, index): Point => {
+      const angle = (index * Math.PI) / 6;
+      return [middle[0] + reach * Math.cos(angle), middle[1] + reach * Math.sin(angle)];
+    }),
+  );
+  return [
+    ...plain.map((at): Candidate => ({ at, anchor: "middle", leader: null })),
+    ...round.map((at): Candidate => ({ at, anchor: "middle", leader: middle })),
+  ];
+}
+
+/** The longest side of the outline that a free cut goes round. */
+function freeRun(cut: Cut, used: UsedStock, view: CutView): [Point, Point] | null {
+  const part = used.places.find(
+    ({ at, outline }) =>
+      outline && at.every((value, index) => Math.abs(value - (cut.of.at[index] ?? value)) < 0.5),
+  );
+  const corners = (part?.outline ?? []).map(view.toPaper);
+  const sides = corners.map((a, index): [Point, Point] => [a, corners[(index + 1) % corners.length] ?? a]);
+  const length = ([a, b]: [Point, Point]) => Math.hypot(b[0] - a[0], b[1] - a[1]);
+  // A side aslant cannot be taken for a straight cut beside it.
+  const slant = ([a, b]: [Point, Point]) => Math.min(Math.abs(a[0] - b[0]), Math.abs(a[1] - b[1]));
+  return sides.sort((a, b) => slant(b) - slant(a) || length(b) - length(a))[0] ?? null;
 }
 
 /** What a plan says for each stock that is used: sizes, parts, cuts and offcuts in words. */

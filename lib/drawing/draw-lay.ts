@@ -2,8 +2,9 @@ import type { LayPlace, Lay } from "../packing/types.ts";
 import type { Point, Polygon, Ratio } from "../plane/types.ts";
 import type { FabricStock } from "../project/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
-import { boxOfInks, boxOfPoints } from "./boxes.ts";
+import { boxOfInks, boxOfPoints, growBox } from "./boxes.ts";
 import { clothPieces } from "./cloth-pieces.ts";
+import { dotInk } from "./dot-ink.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawRuler } from "./draw-ruler.ts";
@@ -16,6 +17,7 @@ import { pathOf } from "./paper-path.ts";
 import { type Callout, placeBeside } from "./place-beside.ts";
 import { placeLabels } from "./place-labels.ts";
 import { repeatLines } from "./repeat-lines.ts";
+import { textBox } from "./text-box.ts";
 import { pieceName } from "./draw-panel.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture, ToPaper } from "./types.ts";
 
@@ -61,7 +63,6 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
   const selvedges =
     selvedge > 0 ? [rectangle(0, 0, selvedge, length), rectangle(width - selvedge, 0, width, length)] : [];
   const base: Ink[] = [
-    ...(cloth ? repeatLines(cloth, lay, toPaper) : []),
     ...selvedges.map((region) => drawHatch([region], wasteHatch)),
     outline(rectangle(0, 0, width, length), "line stock"),
     ...lay.places.map(({ outline: corners }) => outline(corners.map(toPaper), "line cut")),
@@ -70,7 +71,10 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
   const { labels, callouts } = pieceLabels(input, lay, toPaper, base);
   const placed = placeLabels(labels, base);
   const box = boxOfInks(base);
-  const inks = [...base, ...placed.inks, ...placeBeside(callouts, box)];
+  const keepClear = placed.inks.flatMap((ink) => (ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : []));
+  const grid = cloth ? repeatLines(cloth, lay, { toPaper, keepClear }) : [];
+  const named = callouts.flatMap(({ to }) => [dotInk(to)]);
+  const inks = [...grid, ...base, ...placed.inks, ...placeBeside(callouts, box), ...named];
   const around = boxOfInks(inks);
   const arrows = printArrow(cloth, { box: around, isLevel });
   const buy = buyLine(input, lay, { toPaper, isLevel, box: boxOfInks([...inks, ...arrows]) });

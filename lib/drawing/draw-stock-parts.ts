@@ -3,24 +3,23 @@ import type { Count, Mm, Point, Polygon } from "../plane/types.ts";
 import type { Project } from "../project/types.ts";
 import { formatSizes } from "../units/index.ts";
 import { growBox } from "./boxes.ts";
-import { dotInk } from "./dot-ink.ts";
 import { type CutView, viewRectangle } from "./draw-cuts.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { insidePoints } from "./inside-point.ts";
 import { pathOf } from "./paper-path.ts";
-import { type Callout, placeBeside } from "./place-beside.ts";
+import type { Callout } from "./place-beside.ts";
 import { placeLabels } from "./place-labels.ts";
 import { textBox } from "./text-box.ts";
-import type { Box, Ink, Label } from "./types.ts";
+import type { Ink, Label } from "./types.ts";
 
 export interface StockParts {
   /** Hatches and outlines. */
   readonly under: readonly Ink[];
   /** Names on the parts. */
   readonly over: readonly Ink[];
-  /** Names of parts too small to write on, from the margins of a box. */
-  readonly beside: (box: Box) => Ink[];
+  /** Names of what is too small to write on, like ones told once with their number. */
+  readonly small: readonly Callout[];
   readonly collisions: readonly string[];
 }
 
@@ -29,6 +28,8 @@ type WriteSizes = (size: readonly Mm[]) => string;
 interface Region {
   readonly rings: readonly Polygon[];
   readonly lines: readonly string[];
+  /** The same without copy numbers. */
+  readonly short: readonly string[];
   readonly isPart: boolean;
 }
 
@@ -56,7 +57,7 @@ export function drawStockParts(
     const label = fittingLabel(region, obstacles);
     const [to] = insidePoints(region.rings, 1);
     if (label) labels.push(label);
-    else if (to) callouts.push({ lines: [region.lines.join(" ")], style: "label", to });
+    else if (to) callouts.push({ lines: [region.short.join(", ")], style: "label", to });
   }
   const placed = placeLabels(labels, obstacles);
   const clear = [...placed.inks, ...others].flatMap((ink) =>
@@ -68,17 +69,30 @@ export function drawStockParts(
   return {
     under: [...hatches, ...outlines],
     over: placed.inks,
-    beside: (box) => [...placeBeside(callouts, box), ...callouts.map(({ to }) => dotInk(to))],
+    small: countAlike(callouts),
     collisions: placed.collisions,
   };
 }
 
+function countAlike(callouts: readonly Callout[]): Callout[] {
+  const counted = new Map<string, { callout: Callout; count: number }>();
+  for (const callout of callouts) {
+    const key = callout.lines.join(" ");
+    const known = counted.get(key);
+    if (known) known.count += 1;
+    else counted.set(key, { callout, count: 1 });
+  }
+  return [...counted].map(([text, { callout, count }]) =>
+    count === 1 ? callout : { ...callout, lines: [`${count} of ${text}`] },
+  );
+}
+
 /** The fullest wording that stands on the region clear of lines, or null. */
-function fittingLabel({ rings, lines }: Region, obstacles: readonly Ink[]): Label | null {
+function fittingLabel({ rings, lines, short }: Region, obstacles: readonly Ink[]): Label | null {
   const candidates = insidePoints(rings, 120).map(
     (at) => ({ at, anchor: "middle", leader: null }) as const,
   );
-  const wordings = [lines, [lines.join(" ")]];
+  const wordings = [lines, [lines.join(", ")], short, [short.join(", ")]];
   for (const wording of wordings) {
     const label: Label = { lines: wording, style: "label", candidates };
     if (candidates.length > 0 && placeLabels([label], obstacles).collisions.length === 0)
@@ -105,7 +119,8 @@ function partRegions(used: UsedStock, view: CutView, write: WriteSizes): Region[
     const names = [...new Set(places.map(partName))];
     const depth = places.length > 1 && names.length === 1 ? [`${places.length} deep`] : [];
     const size = write(first.size);
-    return [{ rings, lines: [...names, ...depth, size], isPart: true }];
+    const short = [first.part, size];
+    return [{ rings, lines: [...names, ...depth, size], short, isPart: true }];
   });
 }
 
@@ -120,6 +135,7 @@ function offcutRegions(used: UsedStock, view: CutView, write: WriteSizes): Regio
     return {
       rings: [viewRectangle(at, size, view)],
       lines: [...words, write(size)],
+      short: ["offcut", write(size)],
       isPart: false,
     };
   });

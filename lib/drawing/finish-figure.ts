@@ -41,7 +41,7 @@ export function findCollisions(inks: readonly Ink[]): string[] {
       if (otherBox && boxesOverlap(box, otherBox))
         found.push(`"${ink.text}" overlaps "${texts[other]?.text}".`);
     }
-    if (stretches.some(([a, b]) => segmentMeetsBox(a, b, box)))
+    if (!ink.isGrounded && stretches.some(([a, b]) => segmentMeetsBox(a, b, box)))
       found.push(`"${ink.text}" stands on a line.`);
   });
   return found;

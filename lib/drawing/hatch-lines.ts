@@ -24,8 +24,13 @@ export function hatchLines(
   if (region.length === 0) return [];
   const lattice = hatch.angles.flatMap((angle) => parallels(region, angle, hatch.pitch));
   const inside = clipLines(lattice, toPaths(region), ClipType.Intersection);
-  if (keepClear.length === 0) return inside;
-  return clipLines(inside, keepClear.map(boxPath), ClipType.Difference);
+  return breakLines(inside, keepClear);
+}
+
+/** Lines with gaps where the boxes are. */
+export function breakLines(lines: readonly [Point, Point][], boxes: readonly Box[]): [Point, Point][] {
+  if (boxes.length === 0) return [...lines];
+  return clipLines(lines, boxes.map(boxPath), ClipType.Difference);
 }
 
 /** Parallels across the box round a region, at whole multiples of the pitch from the paper's corner. */

@@ -74,8 +74,10 @@ export interface TextInk {
   /** End or middle of the text, half way up its capitals. */
   readonly at: Point;
   readonly anchor: Anchor;
-  /** Where "middle" stands for −90 degrees, reading upwards. */
+  /** Reads upwards, turned by a quarter. */
   readonly isUpright: boolean;
+  /** Stands on white of its own, such as a ring, and so may lie on lines. */
+  readonly isGrounded?: boolean;
 }
 
 /** An upright rectangle on the paper. */
