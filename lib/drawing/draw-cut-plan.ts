@@ -1,0 +1,143 @@
+import type { CutPlan, UsedStock } from "../packing/types.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
+import { formatLength, formatSizes } from "../units/index.ts";
+import { boxOfInks, shiftInks } from "./boxes.ts";
+import { type CutView, describeCuts, drawCuts, viewRectangle } from "./draw-cuts.ts";
+import { drawDimension } from "./draw-dimension.ts";
+import { drawGrain } from "./draw-grain.ts";
+import { dotInk } from "./dot-ink.ts";
+import { drawStockParts } from "./draw-stock-parts.ts";
+import { finishFigure } from "./finish-figure.ts";
+import { fitScale } from "./fit-scale.ts";
+import { flatView } from "./flat-view.ts";
+import { pathOf } from "./paper-path.ts";
+import { placeBeside } from "./place-beside.ts";
+import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
+
+/** One slab or sheet with its parts hatched, its cuts numbered in order and its offcuts named. */
+export function drawCutPlan(
+  input: DrawingInput,
+  plan: CutPlan,
+  { index, limits }: { readonly index: number; readonly limits: FigureLimits },
+): Figure {
+  const used = plan.used[index] ?? { stockIndex: 0, size: [1, 1], places: [], cuts: [], offcuts: [] };
+  const label = input.project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
+  const [length = 1, width = 1] = used.size;
+  const fitted = fitScale((scale) => planPicture(input, plan, used, scale), [length, width], limits);
+  const write = (sizes: readonly Mm[]) => formatSizes(sizes, input.project);
+  return finishFigure(
+    {
+      id: `${plan.kind}/${plan.stock}/${index + 1}`,
+      title: `Cut ${plan.kind} ${index + 1} of ${plan.used.length}: ${label}`,
+      alt: describeCuts(plan, used, write),
+      scale: fitted.note,
+    },
+    fitted.picture,
+    limits,
+  );
+}
+
+function planPicture(
+  input: DrawingInput,
+  plan: CutPlan,
+  used: UsedStock,
+  scale: Ratio,
+): Picture {
+  const above: CutView = { across: 0, up: 1, toPaper: flatView(scale) };
+  const top = stockPicture(input, used, above);
+  const grain = drawGrain(input.project, plan.stock, boxOfInks(top.inks));
+  const inks = [...top.inks, ...grain];
+  return slicedStrips(used).reduce<Picture>(
+    (above, strip) => addSideView(above, strip, { input, scale }),
+    { ...top, inks },
+  );
+}
+
+/** What is sliced, strip by strip: the parts, cuts and offcuts of one range across the width. */
+function slicedStrips(used: UsedStock): UsedStock[] {
+  const strips = new Map<string, [from: Mm, to: Mm]>();
+  for (const { axis, of } of used.cuts) {
+    const [from, size] = [of.at[1] ?? 0, of.size[1] ?? 0];
+    if (axis === 2) strips.set(`${Math.round(from)} ${Math.round(size)}`, [from, from + size]);
+  }
+  return [...strips.values()].map(([from, to]) => {
+    const isIn = ({ at, size }: { at: readonly Mm[]; size: readonly Mm[] }) =>
+      (at[1] ?? 0) >= from - 0.5 && (at[1] ?? 0) + (size[1] ?? 0) <= to + 0.5;
+    return {
+      ...used,
+      places: used.places.filter(isIn),
+      offcuts: used.offcuts.filter(isIn),
+      cuts: used.cuts.filter(({ of }) => isIn(of)),
+    };
+  });
+}
+
+/** Below the plan, a strip seen from the front edge with its cuts to thickness. */
+function addSideView(
+  above: Picture,
+  strip: UsedStock,
+  { input, scale }: { readonly input: DrawingInput; readonly scale: Ratio },
+): Picture {
+  const below = stockPicture(input, strip, { across: 0, up: 2, toPaper: flatView(scale) });
+  const [upper, lower] = [boxOfInks(above.inks), boxOfInks(below.inks)];
+  const names = [...new Set(strip.places.map(({ part }) => part))].join(", ");
+  const title: Ink = {
+    kind: "text",
+    style: "label",
+    text: `${names} seen from the front edge`,
+    at: [0, upper.bottom + 9],
+    anchor: "start",
+    isUpright: false,
+  };
+  const moved = shiftInks(below.inks, [0, upper.bottom + 15 - lower.top]);
+  return {
+    inks: [...above.inks, title, ...moved],
+    collisions: [...above.collisions, ...below.collisions],
+  };
+}
+
+/** One view of one stock. */
+function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Picture {
+  const { project } = input;
+  const isSide = view.up === 2;
+  const cuts = used.cuts.filter(({ axis }) => (axis === 2) === isSide);
+  const whole = viewRectangle([0, 0, 0], used.size, view);
+  const stock: Ink = {
+    kind: "path",
+    className: "line stock",
+    paths: [pathOf(whole, true)],
+    isObstacle: true,
+  };
+  const numbered = drawCuts(used, cuts, view);
+  const parts = drawStockParts(project, used, { view, others: [stock, ...numbered.inks] });
+  const [across = 0, up = 0] = [used.size[view.across], used.size[view.up]];
+  const inks = [...parts.under, stock, ...numbered.inks, ...parts.over];
+  const box = boxOfInks([stock, ...numbered.inks]);
+  const [left, , right] = whole;
+  const sizes =
+    left && right
+      ? [
+          ...drawDimension({
+            from: [left[0], box.bottom],
+            to: [right[0], box.bottom],
+            offset: [0, 7],
+            text: formatLength(across, project),
+          }),
+          ...drawDimension({
+            from: [box.left, left[1]],
+            to: [box.left, right[1]],
+            offset: [-7, 0],
+            text: formatLength(up, project),
+            isTurned: true,
+          }),
+        ]
+      : [];
+  const margin = [
+    ...placeBeside(parts.small, boxOfInks([...inks, ...sizes])),
+    ...parts.small.map(({ to }) => dotInk(to)),
+  ];
+  return {
+    inks: [...inks, ...sizes, ...margin],
+    collisions: [...numbered.collisions, ...parts.collisions],
+  };
+}

@@ -1,0 +1,127 @@
+import { formatSizes } from "../units/index.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
+import type { LengthStyle } from "../units/types.ts";
+import type { Point3, Solid } from "../solids/types.ts";
+import { boxOfInks } from "./boxes.ts";
+import { dotInk } from "./dot-ink.ts";
+import { drawBody } from "./draw-body.ts";
+import { drawHatch } from "./draw-hatch.ts";
+import { explodeBlocks, type Exploded } from "./explode-blocks.ts";
+import { finishFigure } from "./finish-figure.ts";
+import { fitScale } from "./fit-scale.ts";
+import { glueHatch } from "./hatch-styles.ts";
+import { hideLines } from "./hide-lines.ts";
+import { insidePoints } from "./inside-point.ts";
+import { drawArrow } from "./mark-arrow.ts";
+import { makeScene, type Scene, type SceneMesh } from "./mesh-scene.ts";
+import { pathOf } from "./paper-path.ts";
+import { pictureSize } from "./picture-size.ts";
+import { type Callout, placeBeside } from "./place-beside.ts";
+import { dot, FRONT_VIEW, project, spaceView } from "./space-view.ts";
+import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
+import { type Overlay, visibleFaces, visibleOverlays } from "./visible-faces.ts";
+
+/** Share of the largest size by which blocks are pulled apart. @source our choice: arrows need room */
+const APART: Ratio = 0.34;
+
+/** The blocks pulled apart along their joints, glued areas hatched, arrows showing how they meet. */
+export function drawGlue(input: DrawingInput, solid: Solid, limits: FigureLimits): Figure {
+  const gap: Mm = APART * Math.max(...solid.size);
+  const exploded = explodeBlocks(solid, gap);
+  const meshes: SceneMesh[] = solid.blocks.map(({ id, mesh }) => ({
+    mesh,
+    body: id,
+    shift: exploded.shifts.get(id) ?? [0, 0, 0],
+  }));
+  const fitted = fitScale(
+    (scale) => gluePicture(solid, exploded, { meshes, scale, style: input.project }),
+    pictureSize(meshes, FRONT_VIEW),
+    limits,
+  );
+  const blocks = solid.blocks.map(({ id, size }) => `${id} ${formatSizes(size, input.project)}`);
+  const joints = solid.joints.map(({ blocks: [a, b] }) => `${a} to ${b}`);
+  return finishFigure(
+    {
+      id: `glue/${solid.id}`,
+      title: "Glue the blocks together",
+      alt: `The blocks pulled apart: ${blocks.join("; ")}. Glue ${joints.join(", ") || "nothing"} on the crossed areas, on both sides.`,
+      scale: fitted.note,
+    },
+    fitted.picture,
+    limits,
+  );
+}
+
+function gluePicture(
+  solid: Solid,
+  exploded: Exploded,
+  { meshes, scale, style }: { meshes: readonly SceneMesh[]; scale: Ratio; style: LengthStyle },
+): Picture {
+  const scene = makeScene(meshes, spaceView(FRONT_VIEW[0], FRONT_VIEW[1], scale));
+  const glue = visibleOverlays(overlaysOf(exploded, scene), scene);
+  const body = drawBody(scene);
+  const regions = visibleFaces(scene);
+  const callouts: Callout[] = solid.blocks.flatMap(({ id, size }) => {
+    // Point at the part of the block that shows the most and takes no glue.
+    const own = regions.filter(({ face }) => face.startsWith(`${id}:`)).map(({ region }) => region);
+    const [best] = own.map((region) => insidePoints(region, 1)[0]).filter((at) => at !== undefined);
+    return best ? [{ lines: [id, formatSizes(size, style)], style: "label", to: best }] : [];
+  });
+  const inks: Ink[] = [
+    ...glue.map(({ region }) => drawHatch(region, glueHatch)),
+    ...glue.map(({ region }): Ink => ({
+      kind: "path",
+      className: "line glue",
+      paths: region.map((ring) => pathOf(ring, true)),
+      isObstacle: false,
+    })),
+    body,
+    ...motionInks(exploded, scene),
+  ];
+  return {
+    inks: [...inks, ...placeBeside(callouts, boxOfInks(inks)), ...callouts.map(({ to }) => dotInk(to))],
+    collisions: [],
+  };
+}
+
+/** Each glued area on the one of its two sides that faces the viewer. */
+function overlaysOf({ shifts, joints }: Exploded, { view }: Scene): Overlay[] {
+  return joints.map(({ joint, moved, away }) => {
+    const still = joint.blocks.find((id) => id !== moved) ?? moved;
+    const owner = dot(away, view.towards) > 0 ? still : moved;
+    const shift = shifts.get(owner) ?? [0, 0, 0];
+    return { face: owner, outlines: joint.outlines.map((outline) => outline.map((p) => plus(p, shift))) };
+  });
+}
+
+/** Arrows from where each block is drawn to where it goes. */
+function motionInks({ shifts, joints }: Exploded, scene: Scene): Ink[] {
+  return joints.flatMap(({ joint, moved, away }) => {
+    const still = joint.blocks.find((id) => id !== moved) ?? moved;
+    const [a, b] = [shifts.get(still), shifts.get(moved)];
+    const outline = joint.outlines[0];
+    if (!a || !b || !outline) return [];
+    const travel = dot([b[0] - a[0], b[1] - a[1], b[2] - a[2]], away);
+    const isStraight = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]) - Math.abs(travel) < 1e-6;
+    // A block that moved for another joint's sake has no straight way to this one.
+    if (!isStraight || travel < 1e-6) return [];
+    const middle = meanPoint(outline);
+    const line = { from: plus(middle, b), to: plus(middle, a) };
+    const seen = hideLines([line], scene).filter(({ isVisible }) => isVisible);
+    return seen.flatMap(({ from, to }) => {
+      const isWhole = project(scene.view, line.to).every((value, i) => Math.abs(value - (to[i] ?? 0)) < 0.3);
+      if (isWhole) return drawArrow(from, to, "motion");
+      return [{ kind: "path", className: "line motion", paths: [pathOf([from, to])], isObstacle: true }];
+    });
+  });
+}
+
+function meanPoint(points: readonly Point3[]): Point3 {
+  const sum = points.reduce((a, b) => plus(a, b), [0, 0, 0] as Point3);
+  const count = Math.max(1, points.length);
+  return [sum[0] / count, sum[1] / count, sum[2] / count];
+}
+
+function plus(a: Point3, b: Point3): Point3 {
+  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+}

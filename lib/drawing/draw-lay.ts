@@ -1,0 +1,195 @@
+import type { LayPlace, Lay } from "../packing/types.ts";
+import type { Point, Polygon, Ratio } from "../plane/types.ts";
+import type { FabricStock } from "../project/types.ts";
+import { formatLength, formatSizes } from "../units/index.ts";
+import { boxOfInks, boxOfPoints, growBox } from "./boxes.ts";
+import { clothPieces } from "./cloth-pieces.ts";
+import { dotInk } from "./dot-ink.ts";
+import { drawDimension } from "./draw-dimension.ts";
+import { drawHatch } from "./draw-hatch.ts";
+import { drawRuler } from "./draw-ruler.ts";
+import { finishFigure } from "./finish-figure.ts";
+import { fitScale } from "./fit-scale.ts";
+import { wasteHatch } from "./hatch-styles.ts";
+import { insidePoints } from "./inside-point.ts";
+import { drawArrow } from "./mark-arrow.ts";
+import { pathOf } from "./paper-path.ts";
+import { type Callout, placeBeside } from "./place-beside.ts";
+import { placeLabels } from "./place-labels.ts";
+import { repeatLines } from "./repeat-lines.ts";
+import { textBox } from "./text-box.ts";
+import { pieceName } from "./draw-panel.ts";
+import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture, ToPaper } from "./types.ts";
+
+/** Pieces on their cloth, to scale, with rulers, selvedges, print arrow and repeat grid. */
+export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Figure {
+  const { project } = input;
+  const stock = project.stock.find((item) => item.id === lay.stock && item.kind === "fabric");
+  const cloth = stock?.kind === "fabric" ? stock : null;
+  // A long lay lies on its side when that lets it be drawn larger.
+  const size = [lay.width, Math.max(lay.length, 1)] as const;
+  const upright = fitScale((scale) => layPicture(input, lay, { cloth, scale, isLevel: false }), size, limits);
+  const level = fitScale(
+    (scale) => layPicture(input, lay, { cloth, scale, isLevel: true }),
+    [size[1], size[0]],
+    limits,
+  );
+  const fitted = level.scale > upright.scale * 1.4 ? level : upright;
+  return finishFigure(
+    {
+      id: `lay/${lay.stock}`,
+      title: `Lay the pieces on the ${cloth?.label ?? lay.stock}`,
+      alt: describeLay(input, lay, cloth),
+      scale: fitted.note,
+    },
+    fitted.picture,
+    limits,
+  );
+}
+
+interface LayLook {
+  readonly cloth: FabricStock | null;
+  readonly scale: Ratio;
+  readonly isLevel: boolean;
+}
+
+function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: LayLook): Picture {
+  const { project } = input;
+  const toPaper: ToPaper = ([x, y]) => (isLevel ? [y * scale, x * scale] : [x * scale, -y * scale]);
+  const length = lay.length;
+  const rectangle = (x0: number, y0: number, x1: number, y1: number): Polygon =>
+    ([[x0, y0], [x1, y0], [x1, y1], [x0, y1]] as Point[]).map(toPaper);
+  const { selvedge, width } = lay;
+  const selvedges =
+    selvedge > 0 ? [rectangle(0, 0, selvedge, length), rectangle(width - selvedge, 0, width, length)] : [];
+  const base: Ink[] = [
+    ...selvedges.map((region) => drawHatch([region], wasteHatch)),
+    outline(rectangle(0, 0, width, length), "line stock"),
+    ...lay.places.map(({ outline: corners }) => outline(corners.map(toPaper), "line cut")),
+    ...rulers(lay, { toPaper, scale, isLevel, unit: project.units }),
+  ];
+  const { labels, callouts } = pieceLabels(input, lay, toPaper, base);
+  const placed = placeLabels(labels, base);
+  const box = boxOfInks(base);
+  const keepClear = placed.inks.flatMap((ink) => (ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : []));
+  const grid = cloth ? repeatLines(cloth, lay, { toPaper, keepClear }) : [];
+  const named = callouts.flatMap(({ to }) => [dotInk(to)]);
+  const inks = [...grid, ...base, ...placed.inks, ...placeBeside(callouts, box), ...named];
+  const around = boxOfInks(inks);
+  const arrows = printArrow(cloth, { box: around, isLevel });
+  const buy = buyLine(input, lay, { toPaper, isLevel, box: boxOfInks([...inks, ...arrows]) });
+  return { inks: [...inks, ...arrows, ...buy], collisions: placed.collisions };
+}
+
+function outline(corners: Polygon, className: string): Ink {
+  return { kind: "path", className, paths: [pathOf(corners, true)], isObstacle: true };
+}
+
+function rulers(
+  lay: Lay,
+  { toPaper, scale, isLevel, unit }: { toPaper: ToPaper; scale: Ratio; isLevel: boolean; unit: "in" | "cm" | "mm" },
+): Ink[] {
+  const from = toPaper([0, 0]);
+  const x = { from, length: lay.width, scale, unit };
+  const y = { from, length: lay.length, scale, unit };
+  return isLevel
+    ? [
+        ...drawRuler({ ...x, along: [0, 1], out: [-1, 0] }),
+        ...drawRuler({ ...y, along: [1, 0], out: [0, -1] }),
+      ]
+    : [
+        ...drawRuler({ ...x, along: [1, 0], out: [0, 1] }),
+        ...drawRuler({ ...y, along: [0, -1], out: [-1, 0] }),
+      ];
+}
+
+/** Labels on the pieces where they fit; small pieces are named from the margin. */
+function pieceLabels(
+  input: DrawingInput,
+  lay: Lay,
+  toPaper: ToPaper,
+  base: readonly Ink[],
+): { labels: Label[]; callouts: Callout[] } {
+  const pieces = clothPieces(input);
+  const labels: Label[] = [];
+  const callouts: Callout[] = [];
+  for (const place of lay.places) {
+    const piece = pieces.find(({ piece: { id } }) => id === place.piece)?.piece;
+    const full = piece ? pieceName(piece) : place.piece;
+    const copy = (piece?.cut ?? 1) * lay.copies > 1 ? ` (${place.copy})` : "";
+    const marks = placeMarks(place);
+    const region = place.outline.map(toPaper);
+    const candidates = insidePoints([region], 60).map((at) => ({ at, anchor: "middle", leader: null }) as const);
+    const words = /^[A-Z]+\d+ /.test(full) ? full.split(/ (.*)/s).slice(0, 2) : [full];
+    const versions = [[...words, ...marks], [`${full}${copy}`], [`${words[0] ?? full}${copy}`, ...marks]];
+    if (copy) versions[0] = [`${words[0] ?? full}${copy}`, ...words.slice(1), ...marks];
+    const fitting = versions.find((lines) => {
+      if (marks.length > 0 && !marks.every((mark) => lines.includes(mark))) return false;
+      return placeLabels([{ lines, style: "name", candidates }], base).collisions.length === 0;
+    });
+    if (fitting) labels.push({ lines: fitting, style: "name", candidates });
+    else {
+      const [to = boxCentre(region)] = insidePoints([region], 1);
+      callouts.push({ lines: [`${full}${copy}`, ...marks], style: "label", to });
+    }
+  }
+  return { labels, callouts };
+}
+
+function boxCentre(region: Polygon): Point {
+  const box = boxOfPoints(region);
+  return [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+}
+
+/** What was done to a piece to lay it, in words. */
+function placeMarks({ turn, flipped }: LayPlace): string[] {
+  const whole = Math.round(((turn % 360) + 360) % 360);
+  const turned = whole === 0 ? [] : whole === 180 ? ["upside down"] : [`turned ${whole}°`];
+  return [...turned, ...(flipped ? ["face down"] : [])];
+}
+
+/** The way the print runs, or that it does not matter. */
+function printArrow(
+  cloth: FabricStock | null,
+  { box, isLevel }: { box: ReturnType<typeof boxOfInks>; isLevel: boolean },
+): Ink[] {
+  if (!cloth || cloth.direction === "any") return [];
+  const text = cloth.direction === "one-way" ? "print runs this way" : "print runs both ways";
+  const [a, b]: [Point, Point] = isLevel
+    ? [[box.left + 12, box.bottom + 6], [box.left + 32, box.bottom + 6]]
+    : [[box.right + 6, (box.top + box.bottom) / 2 + 10], [box.right + 6, (box.top + box.bottom) / 2 - 10]];
+  const both = cloth.direction === "two-way" ? drawArrow(b, a, "stock") : [];
+  const at: Point = isLevel ? [b[0] + 3, b[1]] : [a[0], b[1] - 4];
+  const label: Ink = isLevel
+    ? { kind: "text", style: "label", text, at, anchor: "start", isUpright: false }
+    : { kind: "text", style: "label", text, at: [at[0] , at[1] - 18], anchor: "middle", isUpright: true };
+  return [...drawArrow(a, b, "stock"), ...both, label];
+}
+
+/** The length of cloth the lay takes, on a dimension line of its own. */
+function buyLine(
+  { project }: DrawingInput,
+  lay: Lay,
+  { toPaper, isLevel, box }: { toPaper: ToPaper; isLevel: boolean; box: ReturnType<typeof boxOfInks> },
+): Ink[] {
+  const text = `${formatLength(lay.length, project)} of cloth`;
+  const [from, to] = [toPaper([lay.width, 0]), toPaper([lay.width, lay.length])];
+  return isLevel
+    ? drawDimension({ from, to, offset: [0, box.bottom - from[1] + 6], text })
+    : drawDimension({ from, to, offset: [box.right - from[0] + 6, 0], text, isTurned: true });
+}
+
+function describeLay({ project }: DrawingInput, lay: Lay, cloth: FabricStock | null): string {
+  const places = lay.places.map((place) => {
+    const marks = placeMarks(place).join(", ");
+    const at = formatSizes([place.x, place.y], project);
+    return `${place.piece} copy ${place.copy} at ${at}${marks ? ` (${marks})` : ""}`;
+  });
+  const parts = [
+    `Cloth ${formatLength(lay.width, project)} wide, ${formatLength(lay.length, project)} long.`,
+    lay.buy > 0 ? `To buy: ${formatLength(lay.buy, project)}.` : "Enough is on hand.",
+    cloth && cloth.direction === "one-way" ? "The print runs one way, up the drawing." : "",
+    `Pieces, across from the left edge then along: ${places.join("; ")}.`,
+  ];
+  return parts.filter((part) => part !== "").join(" ");
+}

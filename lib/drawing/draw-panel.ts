@@ -1,0 +1,124 @@
+import type { Panel } from "../panels/types.ts";
+import type { Mm, Point, Polygon, Ratio } from "../plane/types.ts";
+import type { Piece } from "../seams/types.ts";
+import { formatLength, formatSizes } from "../units/index.ts";
+import { boxOfInks, boxOfPoints } from "./boxes.ts";
+import { checkDiagonal, drawDiagonal } from "./check-diagonal.ts";
+import { drawUpArrow } from "./draw-up-arrow.ts";
+import { finishFigure } from "./finish-figure.ts";
+import { fitScale } from "./fit-scale.ts";
+import { flatView } from "./flat-view.ts";
+import { insidePoints } from "./inside-point.ts";
+import { textStyles } from "./measure-text.ts";
+import { flattenPath, pathOfLoop } from "./paper-path.ts";
+import { pieceLetters } from "./piece-letters.ts";
+import { pieceLines } from "./piece-lines.ts";
+import { pieceSizes } from "./piece-sizes.ts";
+import { placeLabels } from "./place-labels.ts";
+import type { Candidate, DrawingInput, Figure, FigureLimits, Label, Picture } from "./types.ts";
+
+/** One piece as it is marked on the cloth: lines, letters, sizes, which way up and how many. */
+export function drawPanel(
+  input: DrawingInput,
+  piece: Piece,
+  { panel, limits }: { readonly panel: Panel | null; readonly limits: FigureLimits },
+): Figure {
+  const fitted = fitScale((scale) => piecePicture(input, piece, panel, scale), piece.cutSize, limits);
+  return finishFigure(
+    {
+      id: `panel/${piece.id}`,
+      title: pieceName(piece),
+      alt: describePiece(input, piece, panel),
+      scale: fitted.note,
+    },
+    fitted.picture,
+    limits,
+  );
+}
+
+function piecePicture(
+  { project }: DrawingInput,
+  piece: Piece,
+  panel: Panel | null,
+  scale: Ratio,
+): Picture {
+  const toPaper = flatView(scale);
+  const lines = pieceLines(piece, panel, toPaper);
+  const rings = [piece.finished.outer, ...piece.finished.holes].map((loop) =>
+    flattenPath(pathOfLoop(loop, toPaper), 0.1),
+  );
+  const sizes = pieceSizes(piece, toPaper, project);
+  const diagonal = checkDiagonal(piece);
+  const measured = diagonal ? drawDiagonal(diagonal, toPaper, { style: project, others: lines }) : [];
+  let inks = [...lines, ...sizes, ...measured];
+  // The letters come first: they can stand in fewest places. Then the arrow, then the words.
+  const letters = placeLabels(pieceLetters(piece, toPaper), inks);
+  inks = [...inks, ...letters.inks];
+  const isUpright = panel !== null || piece.isUpright;
+  if (isUpright) inks = [...inks, ...drawUpArrow(rings, inks)];
+  const box = boxOfInks(inks);
+  const words = placeLabels(
+    [...(isUpright ? [topLabel(rings)] : []), nameLabel(piece, rings, [box.left, box.top])],
+    inks,
+  );
+  return { inks: [...inks, ...words.inks], collisions: [...letters.collisions, ...words.collisions] };
+}
+
+/** "This edge to the top", just under the highest edge or above it. */
+function topLabel(rings: readonly Polygon[]): Label {
+  const box = boxOfPoints(rings.flat());
+  const highest = rings.flat().filter(([, y]) => y < box.top + 0.2);
+  const middle = highest.reduce((sum, [x]) => sum + x / highest.length, 0);
+  const drops: readonly Mm[] = [4.5, 6, 8, 11, 14];
+  const across = [0, -12, 12, -24, 24, -36, 36].map((shift) => middle + shift);
+  const inside = drops.flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
+  const outside = [-7, -10, -14].flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
+  const candidates = [...inside, ...outside].map((at): Candidate => ({ at, anchor: "middle", leader: null }));
+  return { lines: ["this edge to the top"], style: "label", candidates };
+}
+
+/** The name and what to cut, inside where there is room, else above the drawing. */
+function nameLabel(piece: Piece, rings: readonly Polygon[], corner: Point): Label {
+  const lines = [pieceName(piece), ...pieceNotes(piece)];
+  const height = lines.length * textStyles.name.size * 1.2;
+  const inside = insidePoints(rings, 200).map((at): Candidate => ({ at, anchor: "middle", leader: null }));
+  const above: Candidate[] = [3, 8, 14].map((gap) => ({
+    at: [corner[0], corner[1] - gap - height / 2],
+    anchor: "start",
+    leader: null,
+  }));
+  return { lines, style: "name", candidates: [...inside, ...above] };
+}
+
+/** Panels go by their number and words, loose pieces by their words alone. */
+export function pieceName({ id, label }: Piece): string {
+  return /^[A-Z]+\d+$/.test(id) ? `${id} ${label}` : label;
+}
+
+/** How many to cut, which face to look at, and its twin. */
+export function pieceNotes(piece: Piece): string[] {
+  const notes = [`cut ${piece.cut}, right side facing you`];
+  if (piece.mirrorOf) notes.push(`mirror image of ${piece.mirrorOf}`);
+  return notes;
+}
+
+function describePiece({ project }: DrawingInput, piece: Piece, panel: Panel | null): string {
+  const box = boxOfPoints(flattenPath(pathOfLoop(piece.finished.outer, ([x, y]) => [x, -y])));
+  const finished = formatSizes([box.right - box.left, box.bottom - box.top], project);
+  const seams = piece.edges.flatMap(({ seam, length }) =>
+    seam ? [`seam ${seam} ${formatLength(length, project)}`] : [],
+  );
+  const diagonal = checkDiagonal(piece);
+  return [
+    `${piece.label}: finished ${finished}, cut ${formatSizes(piece.cutSize, project)}.`,
+    `Cut ${piece.cut} with the right side facing you.`,
+    piece.mirrorOf ? `It is the mirror image of ${piece.mirrorOf}.` : "",
+    panel || piece.isUpright ? "The arrow points to the top." : "",
+    seams.length > 0 ? `Round the edge: ${seams.join(", ")}.` : "",
+    panel && panel.folds.length > 0 ? `Folds: ${panel.folds.length}.` : "",
+    piece.clips.length > 0 ? `Clip marks: ${piece.clips.length}.` : "",
+    diagonal ? `Check diagonal ${formatLength(diagonal.length, project)}.` : "",
+  ]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
+}

@@ -1,0 +1,37 @@
+import type { Ratio } from "../plane/types.ts";
+import { boxOfInks } from "./boxes.ts";
+import type { FigureLimits, Picture } from "./types.ts";
+
+/** Scales a ruler or a head can deal with: 1 to this many. @source ISO 5455, with the halves and sixths of inch rules */
+const nicelyTo: readonly number[] = [
+  1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 40, 50, 60, 75, 100, 120, 150, 200, 250, 300, 500,
+];
+
+export interface Fitted {
+  readonly picture: Picture;
+  readonly scale: Ratio;
+  readonly note: string;
+}
+
+/**
+ * Draw at the largest neat scale whose picture, labels and all, keeps within the limits.
+ *
+ * @param build draws at a scale (paper over real)
+ * @param content real width and height, to skip scales that cannot fit
+ */
+export function fitScale(
+  build: (scale: Ratio) => Picture,
+  content: readonly [width: number, height: number],
+  limits: FigureLimits,
+): Fitted {
+  const last = nicelyTo[nicelyTo.length - 1];
+  for (const to of nicelyTo) {
+    if (content[0] / to > limits.width || content[1] / to > limits.height) continue;
+    const picture = build(1 / to);
+    const box = boxOfInks(picture.inks);
+    const fits =
+      box.right - box.left + 2 <= limits.width && box.bottom - box.top + 2 <= limits.height;
+    if (fits || to === last) return { picture, scale: 1 / to, note: `Scale 1 : ${to}` };
+  }
+  return { picture: { inks: [], collisions: ["Too large to draw."] }, scale: 1, note: "" };
+}

@@ -1,0 +1,1 @@
+export { drawFigure, listFigures, pageLimits } from "./draw-figure.ts";
