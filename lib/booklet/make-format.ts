@@ -13,9 +13,6 @@ export interface Format {
   readonly number: (value: number) => string;
 }
 
-const noBreak = "\u00a0";
-const fractionSlash = "\u2044";
-
 /** The formatter of a project. */
 export function makeFormat({ units, round }: Pick<Project, "units" | "round">): Format {
   const bare = (length: Mm): string => {
@@ -28,20 +25,20 @@ export function makeFormat({ units, round }: Pick<Project, "units" | "round">): 
         return mixedFraction(length / 25.4, round);
     }
   };
-  const inUnit = (text: string): string => `${text}${noBreak}${units}`;
+  const inUnit = (text: string): string => `${text} ${units}`;
   return {
     length: (length) => inUnit(bare(length)),
     size: (lengths) => inUnit(lengths.map(bare).join(` × `)),
-    percent: (ratio) => `${trim(ratio * 100, 0)}${noBreak}%`,
+    percent: (ratio) => `${trim(ratio * 100, 0)} %`,
     degrees: (angle) => `${trim(angle, 1)}°`,
     mass: (kilograms) =>
       units === "in"
-        ? `${trim(kilograms / 0.45359237, 1)}${noBreak}lb`
-        : `${trim(kilograms, 2)}${noBreak}kg`,
+        ? `${trim(kilograms / 0.45359237, 1)} lb`
+        : `${trim(kilograms, 2)} kg`,
     area: (area) =>
       units === "in"
-        ? `${trim(area / 25.4 ** 2, 0)}${noBreak}sq in`
-        : `${trim(area / 1e6, 2)}${noBreak}m²`,
+        ? `${trim(area / 25.4 ** 2, 0)} sq in`
+        : `${trim(area / 1e6, 2)} m²`,
     number: (value) => trim(value, 2),
   };
 }
@@ -53,17 +50,17 @@ function trim(value: number, places: number): string {
   return short === "-0" ? "0" : short;
 }
 
-/** Inches to the nearest step of `round`, as "17 3⁄8". */
+/** Inches to the nearest step of `round`, as "17 3/8". */
 function mixedFraction(inches: number, round: Ratio): string {
   const parts = Math.max(1, Math.round(1 / round));
   const total = Math.round(Math.abs(inches) * parts);
-  const sign = inches < 0 && total > 0 ? "−" : "";
+  const sign = inches < 0 && total > 0 ? "-" : "";
   const whole = Math.floor(total / parts);
   const rest = total % parts;
   if (rest === 0) return `${sign}${whole}`;
   const shared = greatestDivisor(rest, parts);
-  const fraction = `${rest / shared}${fractionSlash}${parts / shared}`;
-  return whole === 0 ? `${sign}${fraction}` : `${sign}${whole}${noBreak}${fraction}`;
+  const fraction = `${rest / shared}/${parts / shared}`;
+  return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`;
 }
 
 const greatestDivisor = (a: number, b: number): number => (b === 0 ? a : greatestDivisor(b, a % b));
