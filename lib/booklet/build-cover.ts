@@ -48,5 +48,3 @@ function audienceWords({ audience }: Project, format: Format): string | null {
 
 const fact = (label: string, value: string | null): Fact | null =>
   value === null ? null : { label, value };
-
-

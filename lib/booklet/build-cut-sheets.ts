@@ -18,7 +18,12 @@ export const buildCutSheets = (
 function buildCutSheet(
   plan: CutPlan,
   used: UsedStock,
-  context: { readonly number: number; readonly drawings: FigureSource; readonly format: Format; readonly label: string },
+  context: {
+    readonly number: number;
+    readonly drawings: FigureSource;
+    readonly format: Format;
+    readonly label: string;
+  },
 ): CutSheet {
   const { number, drawings, format, label } = context;
   const id = `${plan.kind}-${slugOf(plan.stock)}-${number}`;
@@ -28,15 +33,28 @@ function buildCutSheet(
     figure: firstFigure(drawings, [`${plan.kind}/${plan.stock}/${number}`]),
     cuts: tableOrNull(`${id}-cuts`, "Cuts, in this order", {
       columns: [figures("Cut"), words("How"), figures("At"), words("From")],
-      rows: used.cuts.map((cut) => [`${cut.order}`, cutWords(cut), format.length(cut.at), edgeWords(cut)]),
+      rows: used.cuts.map((cut) => [
+        `${cut.order}`,
+        cutWords(cut),
+        format.length(cut.at),
+        edgeWords(cut),
+      ]),
     }),
     parts: makeTable(`${id}-parts`, "Parts that come out", {
       columns: [words("Part"), words("Size as it lies"), words("Lowest corner at")],
-      rows: used.places.map((place) => [partName(place), format.size(place.size), format.size(place.at)]),
+      rows: used.places.map((place) => [
+        partName(place),
+        format.size(place.size),
+        format.size(place.at),
+      ]),
     }),
     offcuts: tableOrNull(`${id}-offcuts`, "Offcuts", {
       columns: [words("Size"), words("Lowest corner at"), words("Could still become")],
-      rows: used.offcuts.map(({ size, at, use }) => [format.size(size), format.size(at), use ?? "–"]),
+      rows: used.offcuts.map(({ size, at, use }) => [
+        format.size(size),
+        format.size(at),
+        use ?? "–",
+      ]),
     }),
   };
 }

@@ -24,13 +24,21 @@ export function buildFinish({ covers, steps, project }: Plan, format: Format): F
     ...(opening === null
       ? []
       : [
-          { label: `Opening of the ${openHyphens(solid)}`, value: `${format.length(opening.run)} of seam` },
+          {
+            label: `Opening of the ${openHyphens(solid)}`,
+            value: `${format.length(opening.run)} of seam`,
+          },
           {
             label: "The foam goes in",
-            value: opening.give <= 0 ? "without squeezing" : `squeezed by ${format.percent(opening.give)}`,
+            value:
+              opening.give <= 0
+                ? "without squeezing"
+                : `squeezed by ${format.percent(opening.give)}`,
           },
         ]),
-    ...(closing === null ? [] : [{ label: `Closing of the ${openHyphens(solid)}`, value: closing.basis }]),
+    ...(closing === null
+      ? []
+      : [{ label: `Closing of the ${openHyphens(solid)}`, value: closing.basis }]),
   ]);
   const remedies = tableOrNull("finish-remedies", "What to do when it does not fit", {
     columns: [words("Step"), words("Check"), words("If it does not")],
@@ -40,7 +48,15 @@ export function buildFinish({ covers, steps, project }: Plan, format: Format): F
   });
   const care = careWords(project.stock);
   if (fit === null && facts.length === 0 && remedies === null && care.length === 0) return null;
-  return { kind: "finish", id: "fit-and-finish", title: "Fit and finish", fit, facts, care, remedies };
+  return {
+    kind: "finish",
+    id: "fit-and-finish",
+    title: "Fit and finish",
+    fit,
+    facts,
+    care,
+    remedies,
+  };
 }
 
 function easeWords(ease: number, format: Format): string {
@@ -56,5 +72,7 @@ const careWords = (stock: Plan["project"]["stock"]): readonly string[] =>
       ? [
           `${titleOf(each.label)}: cut sizes allow for ${+(each.shrink * 100).toFixed(1)} % shrinkage in the first wash. Follow the label of the cloth.`,
         ]
-      : [`${titleOf(each.label)}: cut sizes allow for no shrinkage. Wash the cloth before cutting if the cover is to be washed.`];
+      : [
+          `${titleOf(each.label)}: cut sizes allow for no shrinkage. Wash the cloth before cutting if the cover is to be washed.`,
+        ];
   });

@@ -33,13 +33,18 @@ export function buildFoam(plan: Plan, figures: FigureSource, format: Format): Fo
     joints: tableOrNull("foam-joints", "Glue joints", {
       columns: [words("Joint"), numbers("Area glued")],
       rows: withFoam.flatMap(({ id, joints }) =>
-        joints.map(({ blocks: [a, b], area }) => [`${name(id, a)} to ${openHyphens(b)}`, format.area(area)]),
+        joints.map(({ blocks: [a, b], area }) => [
+          `${name(id, a)} to ${openHyphens(b)}`,
+          format.area(area),
+        ]),
       ),
     }),
     figures: withFoam.flatMap(({ id }) => figuresUnder(figures, `blocks/${id}`)),
     cuts: slabs.flatMap((slab) =>
       buildCutSheets(slab, figures, { format, label: stockLabel(project.stock, slab.stock) }),
     ),
-    shortfalls: slabs.flatMap(({ short, stock }) => short.map((each) => shortfallNotice(each, stock))),
+    shortfalls: slabs.flatMap(({ short, stock }) =>
+      short.map((each) => shortfallNotice(each, stock)),
+    ),
   };
 }

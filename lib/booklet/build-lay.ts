@@ -9,7 +9,11 @@ import { figures as numbers, makeTable, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
 /** Pieces laid on one cloth, with coordinates a person can chalk. */
-export function buildLay(lay: Lay, figures: FigureSource, { plan, format }: { readonly plan: Plan; readonly format: Format }): LayPage {
+export function buildLay(
+  lay: Lay,
+  figures: FigureSource,
+  { plan, format }: { readonly plan: Plan; readonly format: Format },
+): LayPage {
   const id = `lay-${slugOf(lay.stock)}`;
   const label = stockLabel(plan.project.stock, lay.stock);
   return {
@@ -26,7 +30,9 @@ export function buildLay(lay: Lay, figures: FigureSource, { plan, format }: { re
         words("Lies"),
       ],
       rows: lay.places.map((place) => [
-        lay.copies > 1 || place.copy > 1 ? `${openHyphens(place.piece)} (${place.copy})` : openHyphens(place.piece),
+        lay.copies > 1 || place.copy > 1
+          ? `${openHyphens(place.piece)} (${place.copy})`
+          : openHyphens(place.piece),
         format.length(place.x),
         format.length(place.y),
         liesWords(place, format),
@@ -54,13 +60,23 @@ function layFacts(lay: Lay, format: Format): readonly Fact[] {
     { label: "To buy", value: lay.buy === 0 ? "nothing" : format.length(lay.buy) },
     { label: "Share of the cloth used", value: format.percent(lay.yield) },
     ...(lay.copies > 1
-      ? [{ label: `${lay.copies} laid one by one would take`, value: format.length(lay.separately) }]
+      ? [
+          {
+            label: `${lay.copies} laid one by one would take`,
+            value: format.length(lay.separately),
+          },
+        ]
       : []),
   ];
 }
 
 function liesWords({ turn, flipped }: LayPlace, format: Format): string {
   const quarter = ((turn % 360) + 360) % 360;
-  const turned = quarter === 0 ? "upright" : quarter === 180 ? "upside down" : `turned ${format.degrees(quarter)} left`;
+  const turned =
+    quarter === 0
+      ? "upright"
+      : quarter === 180
+        ? "upside down"
+        : `turned ${format.degrees(quarter)} left`;
   return flipped ? `${turned}, turned over` : turned;
 }

@@ -39,7 +39,8 @@ export function buildMaterials({ materials, project }: Plan, format: Format): Ma
 function totalPrice(materials: readonly Material[]): string {
   const total = materials.reduce((sum, { price }) => sum + (price ?? 0), 0);
   const unpriced = materials.filter(({ price, buy }) => price === null && buy > 0).length;
-  const rest = unpriced === 0 ? "" : `; ${unpriced} ${unpriced === 1 ? "line has" : "lines have"} no price`;
+  const rest =
+    unpriced === 0 ? "" : `; ${unpriced} ${unpriced === 1 ? "line has" : "lines have"} no price`;
   return `Prices given come to ${total.toFixed(2)}${rest}.`;
 }
 

@@ -41,7 +41,10 @@ export function buildPiece(
 function pieceFacts(piece: Piece, { project }: Plan, format: Format): readonly Fact[] {
   const { min, max } = loopBounds(piece.finished.outer);
   return [
-    { label: "Cut", value: `${piece.cut * project.copies} from ${stockLabel(project.stock, piece.stock)}` },
+    {
+      label: "Cut",
+      value: `${piece.cut * project.copies} from ${stockLabel(project.stock, piece.stock)}`,
+    },
     { label: "Cut size", value: format.size(piece.cutSize) },
     { label: "Finished size", value: format.size([max[0] - min[0], max[1] - min[1]]) },
   ];
@@ -52,7 +55,9 @@ function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): re
   const isPrinted = cloth?.kind === "fabric" && !cloth.isTwoFaced;
   const twin = piece.mirrorOf ?? panel?.mirrorOf ?? null;
   return [
-    ...(piece.isUpright ? ["Lay it with the arrow along the print: this way up, right side facing you."] : []),
+    ...(piece.isUpright
+      ? ["Lay it with the arrow along the print: this way up, right side facing you."]
+      : []),
     ...(twin === null
       ? []
       : [
@@ -63,7 +68,9 @@ function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): re
     ...(panel?.sameAs == null ? [] : [`It is the same as ${panel.sameAs}.`]),
     ...(piece.clips.length === 0
       ? []
-      : [`Clip the inward ${piece.clips.length === 1 ? "corner" : "corners"} where marked, to a thread short of the seam line, only when a step says so.`]),
+      : [
+          `Clip the inward ${piece.clips.length === 1 ? "corner" : "corners"} where marked, to a thread short of the seam line, only when a step says so.`,
+        ]),
   ];
 }
 

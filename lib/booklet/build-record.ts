@@ -10,7 +10,9 @@ export function buildRecord({ project, solids }: Plan, format: Format): RecordPa
   const planned = [
     ...Object.entries(project.dimensions),
     ...solids.flatMap(({ id, size }) =>
-      (["length", "depth", "height"] as const).map((axis, i) => [`${id} ${axis}`, size[i]!] as const),
+      (["length", "depth", "height"] as const).map(
+        (axis, i) => [`${id} ${axis}`, size[i]!] as const,
+      ),
     ),
   ];
   const extra = Object.keys(measured).filter((name) => !planned.some(([known]) => known === name));

@@ -8,7 +8,9 @@ const order: readonly Severity[] = ["danger", "warning", "caution", "note"];
 
 /** Contents, the findings that matter (gravest first), tools, and the print check. */
 export function buildStart({ findings, steps }: Plan, pages: readonly BookletPage[]): StartPage {
-  const gravestFirst = findings.toSorted((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
+  const gravestFirst = findings.toSorted(
+    (a, b) => order.indexOf(a.severity) - order.indexOf(b.severity),
+  );
   const tools = steps.flatMap(({ uses }) => uses.filter((name) => name.startsWith("tool/")));
   return {
     kind: "start",

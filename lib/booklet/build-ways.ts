@@ -46,7 +46,9 @@ const compare = (ways: readonly ComparedWay[], id: string, format: Format) =>
       `${way.panels.length}`,
       format.length(way.seamLength),
       way.clothLength === null ? "–" : format.length(way.clothLength),
-      way.turnedFaces.length === 0 ? "none" : `${way.turnedFaces.length} ${way.turnedFaces.length === 1 ? "face" : "faces"}`,
+      way.turnedFaces.length === 0
+        ? "none"
+        : `${way.turnedFaces.length} ${way.turnedFaces.length === 1 ? "face" : "faces"}`,
       `${way.inwardFolds}`,
       way.isChosen ? "this one" : "",
     ]),

@@ -45,10 +45,13 @@ function describeLeg(
   { start, heading, legs }: Walk,
   { id, format }: { readonly id: string; readonly format: Format },
 ): WalkRow {
-  const facing = legs.slice(0, index + 1).reduce(
-    (angle, each, i) => angle + each.turn + (i < index && each.kind === "curved" ? each.sweep : 0),
-    heading,
-  );
+  const facing = legs
+    .slice(0, index + 1)
+    .reduce(
+      (angle, each, i) =>
+        angle + each.turn + (i < index && each.kind === "curved" ? each.sweep : 0),
+      heading,
+    );
   const turn = index === 0 ? "" : turnWords(leg.turn, format);
   const isLast = index === legs.length - 1;
   return {

@@ -32,13 +32,9 @@ export function makeFormat({ units, round }: Pick<Project, "units" | "round">): 
     percent: (ratio) => `${trim(ratio * 100, 0)} %`,
     degrees: (angle) => `${trim(angle, 1)}°`,
     mass: (kilograms) =>
-      units === "in"
-        ? `${trim(kilograms / 0.45359237, 1)} lb`
-        : `${trim(kilograms, 2)} kg`,
+      units === "in" ? `${trim(kilograms / 0.45359237, 1)} lb` : `${trim(kilograms, 2)} kg`,
     area: (area) =>
-      units === "in"
-        ? `${trim(area / 25.4 ** 2, 0)} sq in`
-        : `${trim(area / 1e6, 2)} m²`,
+      units === "in" ? `${trim(area / 25.4 ** 2, 0)} sq in` : `${trim(area / 1e6, 2)} m²`,
     number: (value) => trim(value, 2),
   };
 }

@@ -8,8 +8,12 @@ import type { Notice } from "./pages.ts";
  * @source ANSI Z535.6: DANGER will, WARNING could cause death or serious injury, CAUTION minor or
  * moderate injury; NOTICE is not about injury
  */
-const signals = { danger: "DANGER", warning: "WARNING", caution: "CAUTION", note: "NOTICE" } as const satisfies
-  Record<Severity, Notice["signal"]>;
+const signals = {
+  danger: "DANGER",
+  warning: "WARNING",
+  caution: "CAUTION",
+  note: "NOTICE",
+} as const satisfies Record<Severity, Notice["signal"]>;
 
 /** A finding as a boxed message: what, then what to do. */
 export const findingNotice = (finding: Finding): Notice => ({
@@ -25,7 +29,10 @@ export const cautionNotice = (caution: Caution, step: string): Notice => ({
   id: `caution-${slugOf(step)}-${slugOf(caution.id)}`,
   severity: caution.severity,
   signal: signals[caution.severity],
-  paragraphs: [`${sentence(caution.hazard)} ${sentence(caution.consequence)}`.trim(), sentence(caution.avoid)],
+  paragraphs: [
+    `${sentence(caution.hazard)} ${sentence(caution.consequence)}`.trim(),
+    sentence(caution.avoid),
+  ],
   source: caution.source,
 });
 

@@ -202,6 +202,8 @@ export interface StepText {
   readonly actions: readonly string[];
   readonly notes: readonly string[];
   readonly figure: Figure | null;
+  /** A narrow figure stands beside the words, a wide one below them. */
+  readonly arrangement: "beside" | "below" | "bare";
   readonly check: string | null;
   readonly remedy: string | null;
 }

@@ -22,17 +22,21 @@ export function planJson(plan: Plan): PlanJson {
     units: project.units,
     slug: project.slug,
     copies: project.copies,
-    solids: byId(solids, ({ id }) => id, (solid) =>
-      jsonSolid(solid, covers.find((cover) => cover.solid === solid.id) ?? null, lays),
+    solids: byId(
+      solids,
+      ({ id }) => id,
+      (solid) => jsonSolid(solid, covers.find((cover) => cover.solid === solid.id) ?? null, lays),
     ),
     pieces: byId(pieces, ({ id }) => id, jsonPiece),
     lays: byId(lays, ({ stock }) => stock, jsonLay),
     slabs: byId(plan.slabs, ({ stock }) => stock, jsonCuts),
     sheets: byId(plan.sheets, ({ stock }) => stock, jsonCuts),
     boards: byId(plan.boards, ({ stock }) => stock, jsonCuts),
-    materials: plan.materials.map(({ id, item, quantity, unit, unitWord, have, buy, basis, price }) => {
-      return { id, item, quantity, unit: unitWord ?? unit, have, buy, basis, price };
-    }),
+    materials: plan.materials.map(
+      ({ id, item, quantity, unit, unitWord, have, buy, basis, price }) => {
+        return { id, item, quantity, unit: unitWord ?? unit, have, buy, basis, price };
+      },
+    ),
     steps: plan.steps.map(({ id, title, actions, uses, makes, cautions, check, figure }) => {
       return { id, title, actions, uses, makes, cautions, check, figure };
     }),
@@ -49,14 +53,22 @@ export const byId = <Each, Value>(
   value: (each: Each) => Value,
 ): Record<string, Value> => Object.fromEntries(list.map((each) => [name(each), value(each)]));
 
-function jsonSolid(solid: Solid, cover: Cover | null, lays: readonly Lay[]): PlanJson["solids"][string] {
+function jsonSolid(
+  solid: Solid,
+  cover: Cover | null,
+  lays: readonly Lay[],
+): PlanJson["solids"][string] {
   return {
     bounds: solid.size,
     volume: solid.volume,
     area: solid.area,
     mass: solid.mass,
     centreOfMass: solid.centreOfMass,
-    blocks: byId(solid.blocks, ({ id }) => id, ({ size, volume }) => ({ size, volume })),
+    blocks: byId(
+      solid.blocks,
+      ({ id }) => id,
+      ({ size, volume }) => ({ size, volume }),
+    ),
     joints: solid.joints.map(({ blocks, area }) => ({ blocks, area })),
     faces: solid.faces.map(({ id, names, label, area, normal, up }) => {
       return { id, names, label, area, normal, up };
@@ -73,7 +85,13 @@ function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
   const { panels, pieces, seams, ways, opening, closing, refolds } = cover;
   const lay = lays.find(({ stock }) => stock === cover.fabric) ?? null;
   return {
-    panels: panels.map((panel) => jsonPanel(panel, pieces.find((piece) => piece.panel === panel.id), lay)),
+    panels: panels.map((panel) =>
+      jsonPanel(
+        panel,
+        pieces.find((piece) => piece.panel === panel.id),
+        lay,
+      ),
+    ),
     seams: seams.map((seam) => ({
       id: seam.id,
       panels: seam.panels,
@@ -105,7 +123,13 @@ function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
     closing:
       closing === null
         ? null
-        : { kind: closing.kind, run: closing.run, buy: closing.buy, have: closing.have, short: closing.short },
+        : {
+            kind: closing.kind,
+            run: closing.run,
+            buy: closing.buy,
+            have: closing.have,
+            short: closing.short,
+          },
   };
 }
 
@@ -114,7 +138,11 @@ type CoverJson = Pick<
   "panels" | "seams" | "ways" | "opening" | "refolds" | "closing"
 >;
 
-function jsonPanel(panel: Panel, piece: Piece | undefined, lay: Lay | null): CoverJson["panels"][number] {
+function jsonPanel(
+  panel: Panel,
+  piece: Piece | undefined,
+  lay: Lay | null,
+): CoverJson["panels"][number] {
   return {
     id: panel.id,
     label: panel.label,
@@ -124,7 +152,10 @@ function jsonPanel(panel: Panel, piece: Piece | undefined, lay: Lay | null): Cov
     outline: jsonOutline(panel.shape.outer),
     cutOutline: jsonOutline(piece?.outline.outer ?? panel.shape.outer),
     folds: panel.folds.map(({ faces, from, to, bend }) => ({ faces, from, to, bend })),
-    print: panel.faces.map(({ face, turn }) => ({ face, turn: printTurn(turn / degree, piece?.id, lay) })),
+    print: panel.faces.map(({ face, turn }) => ({
+      face,
+      turn: printTurn(turn / degree, piece?.id, lay),
+    })),
     area: panel.area,
     size: panel.size,
   };

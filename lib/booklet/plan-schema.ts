@@ -11,7 +11,8 @@ const pair = z.tuple([z.string(), z.string()]).readonly();
 const bend = z.enum(["convex", "inward"]);
 const list = <Each extends z.ZodType>(each: Each) => z.array(each).readonly();
 const outline = list(point).meta({
-  description: "Corners right side up, y up, from the lowest then leftmost; arcs flattened to 0.05 mm",
+  description:
+    "Corners right side up, y up, from the lowest then leftmost; arcs flattened to 0.05 mm",
 });
 
 const panel = z.strictObject({
@@ -141,9 +142,7 @@ const cutPlan = z.strictObject({
           of: z.strictObject({ at: list(mm), size: list(mm) }),
         }),
       ),
-      offcuts: list(
-        z.strictObject({ at: list(mm), size: list(mm), use: z.string().nullable() }),
-      ),
+      offcuts: list(z.strictObject({ at: list(mm), size: list(mm), use: z.string().nullable() })),
     }),
   ),
   needed: count,

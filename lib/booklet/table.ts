@@ -4,7 +4,10 @@ import type { Column, Table } from "./pages.ts";
 export function makeTable(
   id: string,
   caption: string,
-  { columns, rows }: { readonly columns: readonly Column[]; readonly rows: readonly (readonly string[])[] },
+  {
+    columns,
+    rows,
+  }: { readonly columns: readonly Column[]; readonly rows: readonly (readonly string[])[] },
 ): Table {
   return {
     id,

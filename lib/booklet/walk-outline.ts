@@ -1,5 +1,14 @@
 import type { Loop, Mm, Point, Radians } from "../plane/types.ts";
-import { add, angleOf, cross, distance, dot, fromAngle, rotate, subtract } from "../plane/points.ts";
+import {
+  add,
+  angleOf,
+  cross,
+  distance,
+  dot,
+  fromAngle,
+  rotate,
+  subtract,
+} from "../plane/points.ts";
 import { arcRadius, arcSweep, directionAlong, segmentLength } from "../plane/segments.ts";
 
 /** A way to draw an outline leg by leg, without a pattern. */
@@ -46,11 +55,18 @@ export function walkOutline(loop: Loop): Walk {
   const segments = startAtLowestLeft(loop);
   const legs = segments.map((segment, i): WalkLeg => {
     const before = i === 0 ? null : segments[i - 1]!;
-    const turn = before === null ? 0 : turnBetween(directionAlong(before, 1), directionAlong(segment, 0));
+    const turn =
+      before === null ? 0 : turnBetween(directionAlong(before, 1), directionAlong(segment, 0));
     const base = { turn, length: segmentLength(segment), to: segment.to };
     if (segment.kind === "line") return { kind: "straight", ...base };
     const { centre } = segment;
-    return { kind: "curved", ...base, radius: arcRadius(segment), sweep: arcSweep(segment), centre };
+    return {
+      kind: "curved",
+      ...base,
+      radius: arcRadius(segment),
+      sweep: arcSweep(segment),
+      centre,
+    };
   });
   const first = segments[0];
   if (first === undefined) return { start: [0, 0], heading: 0, legs: [] };
@@ -61,7 +77,10 @@ export function walkOutline(loop: Loop): Walk {
 export function startAtLowestLeft(loop: Loop): Loop {
   const isLower = (a: Point, b: Point): boolean =>
     Math.abs(a[1] - b[1]) > 1e-6 ? a[1] < b[1] : a[0] < b[0] - 1e-6;
-  const first = loop.reduce((best, segment, i) => (isLower(segment.from, loop[best]!.from) ? i : best), 0);
+  const first = loop.reduce(
+    (best, segment, i) => (isLower(segment.from, loop[best]!.from) ? i : best),
+    0,
+  );
   return [...loop.slice(first), ...loop.slice(0, first)];
 }
 
@@ -75,7 +94,10 @@ export function replayWalk({ start, heading, legs }: Walk): readonly Point[] {
       at = add(at, fromAngle(facing, leg.length));
     } else {
       const side = Math.sign(leg.sweep);
-      const centre = add(at, fromAngle(facing + (side * Math.PI) / 2, leg.length / Math.abs(leg.sweep)));
+      const centre = add(
+        at,
+        fromAngle(facing + (side * Math.PI) / 2, leg.length / Math.abs(leg.sweep)),
+      );
       at = add(centre, rotate(subtract(at, centre), leg.sweep));
       facing += leg.sweep;
     }

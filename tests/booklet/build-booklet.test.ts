@@ -11,14 +11,39 @@ const page = <Kind extends (typeof booklet.pages)[number]["kind"]>(kind: Kind) =
 describe("a booklet", () => {
   test("has its pages in the order they are needed", () => {
     expect(booklet.pages.map(({ kind }) => kind)).toEqual([
-      "cover", "start", "materials", "foam", "ways", "piece", "piece", "piece", "piece", "piece",
-      "lay", "steps", "steps", "steps", "steps", "finish", "words", "record",
+      "cover",
+      "start",
+      "materials",
+      "foam",
+      "ways",
+      "piece",
+      "piece",
+      "piece",
+      "piece",
+      "piece",
+      "lay",
+      "steps",
+      "steps",
+      "steps",
+      "steps",
+      "finish",
+      "words",
+      "record",
     ]);
   });
 
   test("leaves out pages with nothing to say", () => {
     const bare = buildBooklet(
-      { ...smallPlan, solids: [], covers: [], slabs: [], lays: [], materials: [], steps: [], project: { ...smallPlan.project, words: [], stock: [] } },
+      {
+        ...smallPlan,
+        solids: [],
+        covers: [],
+        slabs: [],
+        lays: [],
+        materials: [],
+        steps: [],
+        project: { ...smallPlan.project, words: [], stock: [] },
+      },
       smallFigures,
     );
     expect(bare.pages.map(({ kind }) => kind)).toEqual(["cover", "start", "piece", "record"]);
@@ -36,12 +61,20 @@ describe("a booklet", () => {
 
   test("gathers the tools of all steps, each once", () => {
     expect(page("start").tools).toEqual([
-      "felt tip pen", "long rule", "bread knife", "chalk", "scissors", "sewing machine", "zip foot",
+      "felt tip pen",
+      "long rule",
+      "bread knife",
+      "chalk",
+      "scissors",
+      "sewing machine",
+      "zip foot",
     ]);
   });
 
   test("numbers steps right through its groups", () => {
-    const numbers = booklet.pages.flatMap((each) => (each.kind === "steps" ? each.steps.map(({ number }) => number) : []));
+    const numbers = booklet.pages.flatMap((each) =>
+      each.kind === "steps" ? each.steps.map(({ number }) => number) : [],
+    );
     expect(numbers).toEqual(Array.from({ length: 12 }, (_, i) => i + 1));
   });
 
@@ -69,6 +102,8 @@ describe("a booklet", () => {
 
   test("names a mirrored panel as one that may not be turned over", () => {
     const right = booklet.pages.find(({ title }) => title === "Panel P3: right end");
-    expect(right).toMatchObject({ warnings: [expect.any(String), expect.stringContaining("mirror image of P2")] });
+    expect(right).toMatchObject({
+      warnings: [expect.any(String), expect.stringContaining("mirror image of P2")],
+    });
   });
 });

@@ -14,10 +14,14 @@ describe("plan.json", () => {
   // The keys and their order are the contract that readers of plan.json rely on.
   test("keeps its keys in the agreed order", () => {
     expect(Object.keys(json)).toEqual(
-      "format title units slug copies solids pieces lays slabs sheets boards materials steps findings".split(" "),
+      "format title units slug copies solids pieces lays slabs sheets boards materials steps findings".split(
+        " ",
+      ),
     );
     expect(Object.keys(json.solids["pad"]!)).toEqual(
-      "bounds volume area mass centreOfMass blocks joints faces edges panels seams ways opening refolds closing".split(" "),
+      "bounds volume area mass centreOfMass blocks joints faces edges panels seams ways opening refolds closing".split(
+        " ",
+      ),
     );
     expect(Object.keys(json.solids["pad"]!.panels[0]!)).toEqual(
       "id label faces cut mirrorOf outline cutOutline folds print area size".split(" "),
@@ -42,7 +46,8 @@ describe("plan.json", () => {
   });
 
   test("says how far the print stands turned once a piece lies on the cloth", () => {
-    const print = (id: string) => json.solids["pad"]!.panels.find((panel) => panel.id === id)!.print[0]!.turn;
+    const print = (id: string) =>
+      json.solids["pad"]!.panels.find((panel) => panel.id === id)!.print[0]!.turn;
     expect(print("P1")).toBe(0);
     expect(print("P4")).toBe(180);
   });

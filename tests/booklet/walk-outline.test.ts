@@ -2,7 +2,12 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeWalk } from "../../lib/booklet/describe-walk.ts";
 import { makeFormat } from "../../lib/booklet/make-format.ts";
-import { checkDiagonals, replayWalk, startAtLowestLeft, walkOutline } from "../../lib/booklet/walk-outline.ts";
+import {
+  checkDiagonals,
+  replayWalk,
+  startAtLowestLeft,
+  walkOutline,
+} from "../../lib/booklet/walk-outline.ts";
 import { line } from "../../lib/plane/segments.ts";
 import type { Loop, Point } from "../../lib/plane/types.ts";
 import { circle, tee } from "../fixtures/small-cover.ts";
@@ -13,10 +18,16 @@ const closed = (corners: readonly Point[]): Loop =>
 
 /** A star of any number of corners round a centre: never crosses itself. */
 const star = fc
-  .array(fc.record({ radius: fc.double({ min: 20, max: 900, noNaN: true }), gap: fc.double({ min: 0.2, max: 1, noNaN: true }) }), {
-    minLength: 3,
-    maxLength: 12,
-  })
+  .array(
+    fc.record({
+      radius: fc.double({ min: 20, max: 900, noNaN: true }),
+      gap: fc.double({ min: 0.2, max: 1, noNaN: true }),
+    }),
+    {
+      minLength: 3,
+      maxLength: 12,
+    },
+  )
   .map((spokes) => {
     const total = spokes.reduce((sum, { gap }) => sum + gap, 0);
     let angle = 0;
@@ -28,10 +39,19 @@ const star = fc
 
 /** A slot: two straight sides and two half circles, lying at any angle. */
 const slot = fc
-  .record({ length: fc.double({ min: 10, max: 500, noNaN: true }), radius: fc.double({ min: 5, max: 200, noNaN: true }) })
+  .record({
+    length: fc.double({ min: 10, max: 500, noNaN: true }),
+    radius: fc.double({ min: 5, max: 200, noNaN: true }),
+  })
   .map(({ length, radius }): Loop => [
     line([0, -radius], [length, -radius]),
-    { kind: "arc", from: [length, -radius], to: [length, radius], centre: [length, 0], isClockwise: false },
+    {
+      kind: "arc",
+      from: [length, -radius],
+      to: [length, radius],
+      centre: [length, 0],
+      isClockwise: false,
+    },
     line([length, radius], [0, radius]),
     { kind: "arc", from: [0, radius], to: [0, -radius], centre: [0, 0], isClockwise: false },
   ]);
@@ -47,7 +67,10 @@ const expectSameCorners = (loop: Loop): void => {
 
 describe("walking round an outline", () => {
   test("followed blindly, gives the outline back", () => {
-    fc.assert(fc.property(star, (corners) => expectSameCorners(closed(corners))), { numRuns: 100 });
+    fc.assert(
+      fc.property(star, (corners) => expectSameCorners(closed(corners))),
+      { numRuns: 100 },
+    );
   });
 
   test("followed blindly, gives curved outlines back", () => {
@@ -61,11 +84,21 @@ describe("walking round an outline", () => {
 
   test("starts at the lowest corner, the leftmost of two", () => {
     expect(walkOutline(tee(480, 430, 15)).start).toEqual([15, 0]);
-    expect(walkOutline(closed([[5, 9], [0, 3], [8, 3]])).start).toEqual([0, 3]);
+    expect(
+      walkOutline(
+        closed([
+          [5, 9],
+          [0, 3],
+          [8, 3],
+        ]),
+      ).start,
+    ).toEqual([0, 3]);
   });
 
   test("turns left at outward corners and right at inward ones", () => {
-    const turns = walkOutline(tee(480, 430, 100)).legs.map(({ turn }) => Math.round((turn * 180) / Math.PI));
+    const turns = walkOutline(tee(480, 430, 100)).legs.map(({ turn }) =>
+      Math.round((turn * 180) / Math.PI),
+    );
     expect(turns).toEqual([0, 90, -90, 90, 90, 90, 90, -90]);
   });
 
@@ -81,7 +114,15 @@ describe("check diagonals", () => {
   });
 
   test("are not asked of a triangle", () => {
-    expect(checkDiagonals(closed([[0, 0], [4, 0], [0, 3]]))).toEqual([]);
+    expect(
+      checkDiagonals(
+        closed([
+          [0, 0],
+          [4, 0],
+          [0, 3],
+        ]),
+      ),
+    ).toEqual([]);
   });
 });
 
@@ -121,7 +162,9 @@ describe("a walk in words", () => {
       line([0, 100], [0, 0]),
     ];
     const { legs } = describeWalk(quarter, "p", makeFormat({ units: "mm", round: 1 }));
-    expect(legs[1]!.words).toBe("Turn left. Follow a curve to the left of radius 100 mm through 90°, 157 mm along it.");
+    expect(legs[1]!.words).toBe(
+      "Turn left. Follow a curve to the left of radius 100 mm through 90°, 157 mm along it.",
+    );
     expect(legs[2]!.words).toBe("Turn left. Go 100 mm down, back to the start.");
   });
 });
