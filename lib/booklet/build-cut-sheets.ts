@@ -1,0 +1,84 @@
+import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
+import { firstFigure } from "./figure-source.ts";
+import type { FigureSource } from "./figure-source.ts";
+import type { Format } from "./make-format.ts";
+import { slugOf } from "./make-notice.ts";
+import { openHyphens, titleOf } from "./open-hyphens.ts";
+import type { CutSheet } from "./pages.ts";
+import { figures, makeTable, tableOrNull, words } from "./table.ts";
+
+/** One sheet for each slab, sheet or board that is cut, with its cuts in order. */
+export const buildCutSheets = (
+  plan: CutPlan,
+  drawings: FigureSource,
+  { format, label }: { readonly format: Format; readonly label: string },
+): readonly CutSheet[] =>
+  plan.used.map((used, i) => buildCutSheet(plan, used, { number: i + 1, drawings, format, label }));
+
+function buildCutSheet(
+  plan: CutPlan,
+  used: UsedStock,
+  context: {
+    readonly number: number;
+    readonly drawings: FigureSource;
+    readonly format: Format;
+    readonly label: string;
+  },
+): CutSheet {
+  const { number, drawings, format, label } = context;
+  const id = `${plan.kind}-${slugOf(plan.stock)}-${number}`;
+  return {
+    id,
+    title: `${titleOf(label)}, ${plan.kind} ${number} of ${plan.used.length}: ${format.size(used.size)}`,
+    figure: firstFigure(drawings, [`${plan.kind}/${plan.stock}/${number}`]),
+    cuts: tableOrNull(`${id}-cuts`, "Cuts, in this order", {
+      columns: [figures("Cut"), words("How"), figures("At"), words("From")],
+      rows: used.cuts.map((cut) => [
+        `${cut.order}`,
+        cutWords(cut),
+        format.length(cut.at),
+        edgeWords(cut),
+      ]),
+    }),
+    parts: makeTable(`${id}-parts`, "Parts that come out", {
+      columns: [words("Part"), words("Size as it lies"), words("Lowest corner at")],
+      rows: used.places.map((place) => [
+        partName(place),
+        format.size(place.size),
+        format.size(place.at),
+      ]),
+    }),
+    offcuts: tableOrNull(`${id}-offcuts`, "Offcuts", {
+      columns: [words("Size"), words("Lowest corner at"), words("Could still become")],
+      rows: used.offcuts.map(({ size, at, use }) => [
+        format.size(size),
+        format.size(at),
+        use ?? "–",
+      ]),
+    }),
+  };
+}
+
+export function partName({ part, copy, layer }: CutPlace): string {
+  const [which, of] = layer;
+  const layers = of > 1 ? `, layer ${which} of ${of}` : "";
+  return `${openHyphens(part)}${copy > 1 ? ` (copy ${copy})` : ""}${layers}`;
+}
+
+function cutWords({ kind }: Cut): string {
+  switch (kind) {
+    case "rip":
+      return "rip along the length";
+    case "cross":
+      return "cut straight across";
+    case "slice":
+      return "slice to thickness";
+    case "free":
+      return "cut round the outline";
+  }
+}
+
+function edgeWords({ axis, kind }: Cut): string {
+  if (kind === "free") return "the drawn line";
+  return ["the left end", "the near edge", "the underside"][axis] ?? "the lowest corner";
+}

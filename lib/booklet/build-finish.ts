@@ -1,0 +1,78 @@
+import type { FinishPage } from "./pages.ts";
+import type { Format } from "./make-format.ts";
+import { nameInWords } from "./build-steps.ts";
+import { openHyphens, titleOf } from "./open-hyphens.ts";
+import { tableOrNull, words } from "./table.ts";
+import type { Plan } from "./types.ts";
+
+const axes = ["length", "depth", "height"] as const;
+
+/** Fit, opening and closing, care, and what to do when a check fails. Null without any of them. */
+export function buildFinish({ covers, steps, project }: Plan, format: Format): FinishPage | null {
+  const fit = tableOrNull("finish-fit", "Foam and cover side by side", {
+    columns: [words("Of the"), words("Foam"), words("Finished cover"), words("So the cover is")],
+    rows: covers.flatMap(({ solid, foamSize, coverSize }) =>
+      axes.map((axis, i) => [
+        covers.length > 1 ? `${openHyphens(solid)}, ${axis}` : axis,
+        format.length(foamSize[i]!),
+        format.length(coverSize[i]!),
+        easeWords(coverSize[i]! - foamSize[i]!, format),
+      ]),
+    ),
+  });
+  const facts = covers.flatMap(({ solid, opening, closing }) => [
+    ...(opening === null
+      ? []
+      : [
+          {
+            label: `Opening of the ${openHyphens(solid)}`,
+            value: `${format.length(opening.run)} of seam`,
+          },
+          {
+            label: "The foam goes in",
+            value:
+              opening.give <= 0
+                ? "without squeezing"
+                : `squeezed by ${format.percent(opening.give)}`,
+          },
+        ]),
+    ...(closing === null
+      ? []
+      : [{ label: `Closing of the ${openHyphens(solid)}`, value: closing.basis }]),
+  ]);
+  const remedies = tableOrNull("finish-remedies", "What to do when it does not fit", {
+    columns: [words("Step"), words("Check"), words("If it does not")],
+    rows: steps.flatMap(({ title, check, remedy }) =>
+      check === null || remedy === null ? [] : [[nameInWords(title), check, remedy]],
+    ),
+  });
+  const care = careWords(project.stock);
+  if (fit === null && facts.length === 0 && remedies === null && care.length === 0) return null;
+  return {
+    kind: "finish",
+    id: "fit-and-finish",
+    title: "Fit and finish",
+    fit,
+    facts,
+    care,
+    remedies,
+  };
+}
+
+function easeWords(ease: number, format: Format): string {
+  if (Math.abs(ease) < 0.05) return "the same size";
+  return `${format.length(Math.abs(ease))} ${ease < 0 ? "smaller, to sit tight" : "larger"}`;
+}
+
+/** Only what the file says of the cloth: how to wash it is for its own label. */
+const careWords = (stock: Plan["project"]["stock"]): readonly string[] =>
+  stock.flatMap((each) => {
+    if (each.kind !== "fabric") return [];
+    return each.shrink > 0
+      ? [
+          `${titleOf(each.label)}: cut sizes allow for ${+(each.shrink * 100).toFixed(1)} % shrinkage in the first wash. Follow the label of the cloth.`,
+        ]
+      : [
+          `${titleOf(each.label)}: cut sizes allow for no shrinkage. Wash the cloth before cutting if the cover is to be washed.`,
+        ];
+  });

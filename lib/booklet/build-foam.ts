@@ -1,0 +1,50 @@
+import { figuresUnder } from "./figure-source.ts";
+import type { FigureSource } from "./figure-source.ts";
+import { buildCutSheets } from "./build-cut-sheets.ts";
+import type { Format } from "./make-format.ts";
+import { shortfallNotice } from "./make-notice.ts";
+import { openHyphens, stockLabel, titleOf } from "./open-hyphens.ts";
+import type { FoamPage } from "./pages.ts";
+import { figures as numbers, tableOrNull, words } from "./table.ts";
+import type { Plan } from "./types.ts";
+
+/** Blocks, how they are cut from the slabs, and how they are glued up. Null without foam. */
+export function buildFoam(plan: Plan, figures: FigureSource, format: Format): FoamPage | null {
+  const { solids, slabs, project } = plan;
+  const withFoam = solids.filter(({ blocks }) => blocks.some(({ foam }) => foam !== null));
+  if (withFoam.length === 0 && slabs.length === 0) return null;
+  const many = withFoam.length > 1;
+  const name = (solid: string, block: string): string =>
+    many ? `${titleOf(solid)}: ${openHyphens(block)}` : titleOf(block);
+  return {
+    kind: "foam",
+    id: "foam",
+    title: "Foam",
+    blocks: tableOrNull("foam-blocks", "Blocks", {
+      columns: [words("Block"), words("Length × depth × height"), words("Foam")],
+      rows: withFoam.flatMap(({ id, blocks }) =>
+        blocks.map((block) => [
+          name(id, block.id),
+          format.size(block.size),
+          block.foam === null ? "–" : stockLabel(project.stock, block.foam),
+        ]),
+      ),
+    }),
+    joints: tableOrNull("foam-joints", "Glue joints", {
+      columns: [words("Joint"), numbers("Area glued")],
+      rows: withFoam.flatMap(({ id, joints }) =>
+        joints.map(({ blocks: [a, b], area }) => [
+          `${name(id, a)} to ${openHyphens(b)}`,
+          format.area(area),
+        ]),
+      ),
+    }),
+    figures: withFoam.flatMap(({ id }) => figuresUnder(figures, `blocks/${id}`)),
+    cuts: slabs.flatMap((slab) =>
+      buildCutSheets(slab, figures, { format, label: stockLabel(project.stock, slab.stock) }),
+    ),
+    shortfalls: slabs.flatMap(({ short, stock }) =>
+      short.map((each) => shortfallNotice(each, stock)),
+    ),
+  };
+}

@@ -1,0 +1,82 @@
+import type { Lay, LayPlace } from "../packing/types.ts";
+import { firstFigure } from "./figure-source.ts";
+import type { FigureSource } from "./figure-source.ts";
+import type { Format } from "./make-format.ts";
+import { shortfallNotice, slugOf } from "./make-notice.ts";
+import { openHyphens, stockLabel } from "./open-hyphens.ts";
+import type { Fact, LayPage } from "./pages.ts";
+import { figures as numbers, makeTable, words } from "./table.ts";
+import type { Plan } from "./types.ts";
+
+/** Pieces laid on one cloth, with coordinates a person can chalk. */
+export function buildLay(
+  lay: Lay,
+  figures: FigureSource,
+  { plan, format }: { readonly plan: Plan; readonly format: Format },
+): LayPage {
+  const id = `lay-${slugOf(lay.stock)}`;
+  const label = stockLabel(plan.project.stock, lay.stock);
+  return {
+    kind: "lay",
+    id,
+    title: `Lay on the ${label}`,
+    facts: layFacts(lay, format),
+    figure: firstFigure(figures, [`lay/${lay.stock}`]),
+    table: makeTable(`${id}-places`, "Where the lowest left corner of each piece goes", {
+      columns: [
+        words("Piece"),
+        numbers("From the left edge"),
+        numbers("From the start of the cloth"),
+        words("Lies"),
+      ],
+      rows: lay.places.map((place) => [
+        lay.copies > 1 || place.copy > 1
+          ? `${openHyphens(place.piece)} (${place.copy})`
+          : openHyphens(place.piece),
+        format.length(place.x),
+        format.length(place.y),
+        liesWords(place, format),
+      ]),
+    }),
+    shortfalls: lay.unplaced.map((piece) =>
+      shortfallNotice(
+        {
+          part: piece,
+          reason: `${openHyphens(piece)} is wider than the cloth and has no place on this lay`,
+          remedy: "Use a wider cloth, or cut the panel in two with a seam",
+        },
+        lay.stock,
+      ),
+    ),
+  };
+}
+
+function layFacts(lay: Lay, format: Format): readonly Fact[] {
+  return [
+    { label: "Cloth width", value: format.length(lay.width) },
+    { label: "Selvedge left out on each side", value: format.length(lay.selvedge) },
+    { label: "Length used", value: format.length(lay.length) },
+    { label: "On hand", value: format.length(lay.have) },
+    { label: "To buy", value: lay.buy === 0 ? "nothing" : format.length(lay.buy) },
+    { label: "Share of the cloth used", value: format.percent(lay.yield) },
+    ...(lay.copies > 1
+      ? [
+          {
+            label: `${lay.copies} laid one by one would take`,
+            value: format.length(lay.separately),
+          },
+        ]
+      : []),
+  ];
+}
+
+function liesWords({ turn, flipped }: LayPlace, format: Format): string {
+  const quarter = ((turn % 360) + 360) % 360;
+  const turned =
+    quarter === 0
+      ? "upright"
+      : quarter === 180
+        ? "upside down"
+        : `turned ${format.degrees(quarter)} left`;
+  return flipped ? `${turned}, turned over` : turned;
+}

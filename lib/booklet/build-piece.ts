@@ -1,0 +1,106 @@
+import type { Panel } from "../panels/types.ts";
+import { loopBounds } from "../plane/loop-bounds.ts";
+import type { Cover, Piece, PieceEdge } from "../seams/types.ts";
+import { describeWalk } from "./describe-walk.ts";
+import { firstFigure } from "./figure-source.ts";
+import type { FigureSource } from "./figure-source.ts";
+import type { Format } from "./make-format.ts";
+import { slugOf } from "./make-notice.ts";
+import { stockLabel } from "./open-hyphens.ts";
+import type { Fact, PiecePage, Table } from "./pages.ts";
+import { figures as numbers, tableOrNull, words } from "./table.ts";
+import type { Plan } from "./types.ts";
+
+/** The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. */
+export function buildPiece(
+  piece: Piece,
+  figures: FigureSource,
+  context: { readonly plan: Plan; readonly cover: Cover | null; readonly format: Format },
+): PiecePage {
+  const { plan, cover, format } = context;
+  const panel = cover?.panels.find(({ id }) => id === piece.panel) ?? null;
+  const id = `piece-${slugOf(cover?.solid ?? "loose")}-${slugOf(piece.id)}`;
+  const name = cover === null ? piece.id : (piece.panel ?? piece.id);
+  return {
+    kind: "piece",
+    id,
+    title: panel === null ? piece.label : `Panel ${panel.id}: ${piece.label}`,
+    letter: name,
+    facts: pieceFacts(piece, plan, format),
+    warnings: pieceWarnings(piece, panel, plan),
+    figure: firstFigure(figures, [
+      `panel/${cover?.solid ?? ""}/${name}`,
+      `panel/${name}`,
+      `piece/${piece.id}`,
+    ]),
+    walk: describeWalk(piece.outline.outer, id, format),
+    edges: edgeTable(piece, cover, { id, format }),
+  };
+}
+
+function pieceFacts(piece: Piece, { project }: Plan, format: Format): readonly Fact[] {
+  const { min, max } = loopBounds(piece.finished.outer);
+  return [
+    {
+      label: "Cut",
+      value: `${piece.cut * project.copies} from ${stockLabel(project.stock, piece.stock)}`,
+    },
+    { label: "Cut size", value: format.size(piece.cutSize) },
+    { label: "Finished size", value: format.size([max[0] - min[0], max[1] - min[1]]) },
+  ];
+}
+
+function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): readonly string[] {
+  const cloth = project.stock.find(({ id }) => id === piece.stock);
+  const isPrinted = cloth?.kind === "fabric" && !cloth.isTwoFaced;
+  const twin = piece.mirrorOf ?? panel?.mirrorOf ?? null;
+  return [
+    ...(piece.isUpright
+      ? ["Lay it with the arrow along the print: this way up, right side facing you."]
+      : []),
+    ...(twin === null
+      ? []
+      : [
+          isPrinted
+            ? `It is the mirror image of ${twin}. Mark both on the right side: turned over, it would show the wrong side of the cloth.`
+            : `It is the mirror image of ${twin}. The cloth has two good sides, so one outline turned over gives both.`,
+        ]),
+    ...(panel?.sameAs == null ? [] : [`It is the same as ${panel.sameAs}.`]),
+    ...(piece.clips.length === 0
+      ? []
+      : [
+          `Clip the inward ${piece.clips.length === 1 ? "corner" : "corners"} where marked, to a thread short of the seam line, only when a step says so.`,
+        ]),
+  ];
+}
+
+function edgeTable(
+  piece: Piece,
+  cover: Cover | null,
+  { id, format }: { readonly id: string; readonly format: Format },
+): Table | null {
+  return tableOrNull(`${id}-edges`, "Edges, from the lower left corner, anticlockwise", {
+    columns: [words("Edge"), words("Joins"), numbers("Seam line"), numbers("Allowance")],
+    rows: piece.edges.map((edge) => [
+      edge.seam ?? "–",
+      joinWords(edge, piece, cover),
+      format.length(edge.length),
+      format.length(edge.allowance),
+    ]),
+  });
+}
+
+function joinWords(edge: PieceEdge, piece: Piece, cover: Cover | null): string {
+  const seam = cover?.seams.find(({ id }) => id === edge.seam);
+  const other = seam?.panels.find((id) => id !== piece.panel) ?? seam?.panels[0];
+  switch (edge.kind) {
+    case "hem":
+      return "hem";
+    case "opening":
+      return "left open";
+    case "closing":
+      return other === undefined ? "closing" : `closing, to ${other}`;
+    case "seam":
+      return other === undefined ? "seam" : `to ${other}`;
+  }
+}

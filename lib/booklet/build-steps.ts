@@ -1,0 +1,49 @@
+import type { Step } from "../steps/types.ts";
+import { firstFigure } from "./figure-source.ts";
+import type { FigureRoom, FigureSource } from "./figure-source.ts";
+import { cautionNotice, slugOf } from "./make-notice.ts";
+import { openHyphens } from "./open-hyphens.ts";
+import type { StepText, StepsPage } from "./pages.ts";
+
+/** The steps, numbered right through, one page for each part of the work. */
+export function buildSteps(steps: readonly Step[], figures: FigureSource): readonly StepsPage[] {
+  const groups = [...new Set(steps.map(({ group }) => group))];
+  return groups.map((group) => ({
+    kind: "steps",
+    id: `steps-${slugOf(group)}`,
+    title: group,
+    steps: steps.flatMap((step, i) =>
+      step.group === group ? [stepText(step, i + 1, figures)] : [],
+    ),
+  }));
+}
+
+/** Room beside the words of a step. @source our choice: leaves 50 characters a line on A4 */
+const besideRoom: FigureRoom = { width: 76, height: 110 };
+/** Room below the words, so that words and figure share a page. */
+const belowRoom: FigureRoom = { width: 165, height: 110 };
+
+function stepText(step: Step, number: number, figures: FigureSource): StepText {
+  const ids = step.figure === null ? [] : [step.figure];
+  const beside = firstFigure(figures, ids, besideRoom);
+  const hasRoom =
+    beside !== null && beside.collisions.length === 0 && beside.width <= besideRoom.width;
+  const figure = hasRoom ? beside : firstFigure(figures, ids, belowRoom);
+  return {
+    id: `step-${slugOf(step.id)}`,
+    number,
+    title: step.title,
+    uses: step.uses.map(nameInWords),
+    makes: step.makes.map(nameInWords),
+    cautions: step.cautions.map((caution) => cautionNotice(caution, step.id)),
+    actions: step.actions,
+    notes: step.notes,
+    figure,
+    arrangement: figure === null ? "bare" : hasRoom ? "beside" : "below",
+    check: step.check,
+    remedy: step.remedy,
+  };
+}
+
+/** "tool/bread-knife" and "block/seat" in words: the kind before the stroke is left out. */
+export const nameInWords = (name: string): string => openHyphens(name.replace(/^[a-z]+\//, ""));

@@ -1,0 +1,72 @@
+import type { ComparedWay, Cover } from "../seams/types.ts";
+import { firstFigure } from "./figure-source.ts";
+import type { FigureSource } from "./figure-source.ts";
+import type { Format } from "./make-format.ts";
+import { slugOf } from "./make-notice.ts";
+import { openHyphens } from "./open-hyphens.ts";
+import type { WaysPage } from "./pages.ts";
+import { figures as numbers, tableOrNull, words } from "./table.ts";
+
+/** How one cover could be cut, which way was chosen, and the map of its panels. */
+export function buildWays(
+  cover: Cover,
+  figures: FigureSource,
+  { format, isOnly }: { readonly format: Format; readonly isOnly: boolean },
+): WaysPage {
+  const { solid, ways, panels, refolds } = cover;
+  const chosen = ways.find((way) => way.isChosen);
+  const drawings = [`map/${solid}`, `panels/${solid}`].map((id) => firstFigure(figures, [id]));
+  return {
+    kind: "ways",
+    id: `ways-${slugOf(solid)}`,
+    title: isOnly ? "The cover and its panels" : `The cover of the ${openHyphens(solid)}`,
+    intro: `The cover is cut as ${panels.length} ${panels.length === 1 ? "panel" : "panels"}.`,
+    table: ways.length < 2 ? null : compare(ways, `ways-${slugOf(solid)}-table`, format),
+    reasons: chosen?.reasons ?? [],
+    figures: drawings.filter((figure) => figure !== null),
+    proof: refolds.ok
+      ? "Folded back up by calculation, the panels give the outside of the foam exactly, edge for edge."
+      : `Folded back up by calculation, the panels miss by up to ${format.length(refolds.worst)}.`,
+  };
+}
+
+const compare = (ways: readonly ComparedWay[], id: string, format: Format) =>
+  tableOrNull(id, "Ways to cut the cover, compared", {
+    columns: [
+      words("Way"),
+      numbers("Panels"),
+      numbers("Seams"),
+      numbers("Cloth"),
+      numbers("Print turned"),
+      numbers("Inward folds"),
+      words("Chosen"),
+    ],
+    rows: ways.map((way) => [
+      ruleWords(way),
+      `${way.panels.length}`,
+      format.length(way.seamLength),
+      way.clothLength === null ? "–" : format.length(way.clothLength),
+      way.turnedFaces.length === 0
+        ? "none"
+        : `${way.turnedFaces.length} ${way.turnedFaces.length === 1 ? "face" : "faces"}`,
+      `${way.inwardFolds}`,
+      way.isChosen ? "this one" : "",
+    ]),
+  });
+
+function ruleWords({ rule }: ComparedWay): string {
+  switch (rule) {
+    case "auto":
+      return "best all round";
+    case "fewest":
+      return "fewest panels";
+    case "least-cloth":
+      return "least cloth";
+    case "upright":
+      return "print upright";
+    case "plain":
+      return "a panel for every face";
+    case "named":
+      return "as the author names them";
+  }
+}

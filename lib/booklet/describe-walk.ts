@@ -1,0 +1,95 @@
+import type { Loop, Point } from "../plane/types.ts";
+import type { Format } from "./make-format.ts";
+import type { WalkRow, WalkText } from "./pages.ts";
+import { checkDiagonals, walkOutline } from "./walk-outline.ts";
+import type { Walk, WalkLeg } from "./walk-outline.ts";
+
+const degree = Math.PI / 180;
+
+/** The walk round an outline in words, with where each leg ends. `id` keeps its rows apart in print. */
+export function describeWalk(loop: Loop, id: string, format: Format): WalkText {
+  const walk = walkOutline(loop);
+  const circle = wholeCircle(walk);
+  if (circle !== null) {
+    return {
+      intro: `Draw a circle of radius ${format.length(circle)}: pin a thread at the centre and swing the chalk once round.`,
+      legs: [],
+      checks: [`Straight across the middle it measures ${format.length(2 * circle)}.`],
+    };
+  }
+  return {
+    intro: "Start at the lower left corner, with the up arrow pointing away from you.",
+    legs: walk.legs.map((leg, i) => describeLeg(leg, i, walk, { id, format })),
+    checks: checkDiagonals(loop).map(
+      ({ from, to, length }) =>
+        `From ${placeName(from, walk.start, format)} to ${placeName(to, walk.start, format)}: ${format.length(length)}.`,
+    ),
+  };
+}
+
+/** Radius when every leg curves round one centre, else null. */
+function wholeCircle({ legs }: Walk): number | null {
+  const first = legs[0];
+  if (first?.kind !== "curved") return null;
+  const isRound = legs.every(
+    (leg) =>
+      leg.kind === "curved" &&
+      Math.hypot(leg.centre[0] - first.centre[0], leg.centre[1] - first.centre[1]) < 1e-6,
+  );
+  return isRound ? first.radius : null;
+}
+
+function describeLeg(
+  leg: WalkLeg,
+  index: number,
+  { start, heading, legs }: Walk,
+  { id, format }: { readonly id: string; readonly format: Format },
+): WalkRow {
+  const facing = legs
+    .slice(0, index + 1)
+    .reduce(
+      (angle, each, i) =>
+        angle + each.turn + (i < index && each.kind === "curved" ? each.sweep : 0),
+      heading,
+    );
+  const turn = index === 0 ? "" : turnWords(leg.turn, format);
+  const isLast = index === legs.length - 1;
+  return {
+    id: `${id}-leg-${index + 1}`,
+    words: `${turn}${goWords(leg, facing, format)}${isLast ? ", back to the start" : ""}.`,
+    across: format.length(leg.to[0] - start[0]),
+    up: format.length(leg.to[1] - start[1]),
+  };
+}
+
+function turnWords(turn: number, format: Format): string {
+  const angle = Math.abs(turn / degree);
+  if (angle < 0.05) return "Straight on: ";
+  const side = turn > 0 ? "left" : "right";
+  if (Math.abs(angle - 90) < 0.05) return `Turn ${side}. `;
+  return `Turn ${side} by ${format.degrees(angle)}. `;
+}
+
+function goWords(leg: WalkLeg, facing: number, format: Format): string {
+  if (leg.kind === "curved") {
+    const side = leg.sweep > 0 ? "left" : "right";
+    const angle = format.degrees(Math.abs(leg.sweep / degree));
+    return `Follow a curve to the ${side} of radius ${format.length(leg.radius)} through ${angle}, ${format.length(leg.length)} along it`;
+  }
+  return `Go ${format.length(leg.length)}${compassWords(facing)}`;
+}
+
+/** " up", " down", " to the left" or " to the right" where the leg lies square, else nothing. */
+function compassWords(facing: number): string {
+  const quarters = facing / (Math.PI / 2);
+  const nearest = Math.round(quarters);
+  if (Math.abs(quarters - nearest) > 1e-3) return "";
+  return [" to the right", " up", " to the left", " down"][((nearest % 4) + 4) % 4]!;
+}
+
+function placeName(point: Point, start: Point, format: Format): string {
+  const across = point[0] - start[0];
+  const up = point[1] - start[1];
+  if (Math.abs(across) < 1e-6 && Math.abs(up) < 1e-6) return "the start";
+  return `the corner ${format.length(across)} across, ${format.length(up)} up`;
+}

@@ -1,0 +1,219 @@
+import { z } from "zod";
+
+const mm = z.number().meta({ description: "Millimetres" });
+const mm2 = z.number().meta({ description: "Square millimetres" });
+const degrees = z.number().meta({ description: "Degrees, counter-clockwise" });
+const count = z.int().nonnegative();
+const point = z.tuple([mm, mm]).readonly();
+const point3 = z.tuple([mm, mm, mm]).readonly();
+const direction = z.tuple([z.number(), z.number(), z.number()]).readonly();
+const pair = z.tuple([z.string(), z.string()]).readonly();
+const bend = z.enum(["convex", "inward"]);
+const list = <Each extends z.ZodType>(each: Each) => z.array(each).readonly();
+const outline = list(point).meta({
+  description:
+    "Corners right side up, y up, from the lowest then leftmost; arcs flattened to 0.05 mm",
+});
+
+const panel = z.strictObject({
+  id: z.string(),
+  label: z.string(),
+  faces: list(z.string()),
+  cut: count,
+  mirrorOf: z.string().nullable(),
+  outline,
+  cutOutline: outline,
+  folds: list(z.strictObject({ faces: pair, from: point, to: point, bend })),
+  print: list(z.strictObject({ face: z.string(), turn: degrees })),
+  area: mm2,
+  size: point,
+});
+
+const seam = z.strictObject({
+  id: z.string(),
+  panels: pair,
+  length: point,
+  order: count,
+  state: z.enum(["sewn", "closing", "open"]),
+  corners: list(z.strictObject({ along: mm, clip: z.string().nullable(), turn: degrees })),
+});
+
+const way = z.strictObject({
+  id: z.string(),
+  panels: count,
+  seamLength: mm,
+  clothLength: mm.nullable(),
+  turnedFaces: list(z.string()),
+  inwardFolds: count,
+  chosen: z.boolean(),
+});
+
+const solid = z.strictObject({
+  bounds: point3,
+  volume: z.number().meta({ description: "Cubic millimetres" }),
+  area: mm2,
+  mass: z.number().nullable().meta({ description: "Kilograms" }),
+  centreOfMass: point3,
+  blocks: z.record(z.string(), z.strictObject({ size: point3, volume: z.number() })),
+  joints: list(z.strictObject({ blocks: pair, area: mm2 })),
+  faces: list(
+    z.strictObject({
+      id: z.string(),
+      names: list(z.string()),
+      label: z.string(),
+      area: mm2,
+      normal: direction,
+      up: direction,
+    }),
+  ),
+  edges: list(z.strictObject({ faces: pair, length: mm, bend })),
+  panels: list(panel),
+  seams: list(seam),
+  ways: list(way),
+  opening: z
+    .strictObject({ run: mm, girth: mm, needed: mm, give: z.number(), fits: z.boolean() })
+    .nullable(),
+  refolds: z.strictObject({ ok: z.boolean(), worst: mm }).nullable(),
+  closing: z
+    .strictObject({
+      kind: z.enum(["zip", "hook-and-loop", "ties", "hand-sewn"]),
+      run: mm,
+      buy: mm,
+      have: mm,
+      short: mm,
+    })
+    .nullable(),
+});
+
+const piece = z.strictObject({
+  label: z.string(),
+  stock: z.string(),
+  cut: count,
+  mirrorOf: z.string().nullable(),
+  outline,
+  cutOutline: outline,
+  holes: list(outline),
+  area: mm2,
+  size: point,
+});
+
+const lay = z.strictObject({
+  width: mm,
+  length: mm,
+  buy: mm,
+  have: mm,
+  short: mm,
+  yield: z.number(),
+  copies: count,
+  places: list(
+    z.strictObject({
+      piece: z.string(),
+      copy: count,
+      x: mm,
+      y: mm,
+      turn: degrees,
+      flipped: z.boolean(),
+      outline: list(point),
+    }),
+  ),
+});
+
+const cutPlan = z.strictObject({
+  used: list(
+    z.strictObject({
+      stockIndex: count,
+      size: list(mm),
+      places: list(
+        z.strictObject({
+          part: z.string(),
+          copy: count,
+          at: list(mm),
+          size: list(mm),
+          layer: z.tuple([count, count]).readonly(),
+          outline: list(point).nullable(),
+        }),
+      ),
+      cuts: list(
+        z.strictObject({
+          order: count,
+          kind: z.enum(["rip", "cross", "slice", "free"]),
+          axis: count,
+          at: mm,
+          of: z.strictObject({ at: list(mm), size: list(mm) }),
+        }),
+      ),
+      offcuts: list(z.strictObject({ at: list(mm), size: list(mm), use: z.string().nullable() })),
+    }),
+  ),
+  needed: count,
+  have: count,
+  short: list(z.strictObject({ part: z.string(), reason: z.string(), remedy: z.string() })),
+  lowerBound: count,
+});
+
+const severity = z.enum(["danger", "warning", "caution", "note"]);
+
+/** What plan.json holds. The JSON Schema beside the site is made from this. */
+export const planSchema = z
+  .strictObject({
+    format: z.literal("slipcase-plan/1"),
+    title: z.string(),
+    units: z.enum(["in", "cm", "mm"]),
+    slug: z.string(),
+    copies: count,
+    solids: z.record(z.string(), solid),
+    pieces: z.record(z.string(), piece),
+    lays: z.record(z.string(), lay),
+    slabs: z.record(z.string(), cutPlan),
+    sheets: z.record(z.string(), cutPlan),
+    boards: z.record(z.string(), cutPlan),
+    materials: list(
+      z.strictObject({
+        id: z.string(),
+        item: z.string(),
+        quantity: z.number(),
+        unit: z.string(),
+        have: z.number(),
+        buy: z.number(),
+        basis: z.string(),
+        price: z.number().nullable(),
+      }),
+    ),
+    steps: list(
+      z.strictObject({
+        id: z.string(),
+        title: z.string(),
+        actions: list(z.string()),
+        uses: list(z.string()),
+        makes: list(z.string()),
+        cautions: list(
+          z.strictObject({
+            id: z.string(),
+            severity,
+            hazard: z.string(),
+            consequence: z.string(),
+            avoid: z.string(),
+            source: z.string(),
+          }),
+        ),
+        check: z.string().nullable(),
+        figure: z.string().nullable(),
+      }),
+    ),
+    findings: list(
+      z.strictObject({
+        id: z.string(),
+        severity,
+        about: z.string(),
+        message: z.string(),
+        remedy: z.string(),
+        source: z.string(),
+      }),
+    ),
+  })
+  .meta({ title: "Slipcase plan", description: "Everything computed for one booklet" });
+
+export type PlanJson = z.infer<typeof planSchema>;
+
+/** The JSON Schema of plan.json. */
+export const planJsonSchema = (): object => z.toJSONSchema(planSchema, { target: "draft-7" });

@@ -1,0 +1,2 @@
+export { configure } from "./configure.ts";
+export { openSite } from "./open-site.ts";

@@ -1,0 +1,73 @@
+import { resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import type { Paper } from "../booklet/paper.ts";
+
+export interface Printed {
+  readonly pdf: Buffer;
+  /** What the page itself found wrong: lost ids, things wider than their page. */
+  readonly problems: readonly string[];
+}
+
+/** Longest that paged.js may take over a booklet. @source our choice: 200 pages take about 20 s */
+const patience = 120_000;
+
+/** Print a page of the site from its file, offline. The booklet is paginated first. */
+export async function printPage(
+  browser: Browser,
+  file: string,
+  { isPaged }: { readonly isPaged: boolean; readonly paper: Paper },
+): Promise<Printed> {
+  const context = await browser.newContext({ offline: true });
+  try {
+    const page = await context.newPage();
+    await page.goto(pathToFileURL(resolve(file)).href);
+    const lost = isPaged ? await waitForPages(page) : [];
+    await page.evaluate("document.fonts.ready");
+    const wide = await page.evaluate(isPaged ? widePages : wideSheets);
+    const pdf = await page.pdf({
+      preferCSSPageSize: true,
+      printBackground: true,
+      tagged: true,
+      outline: true,
+    });
+    return { pdf, problems: [...lost, ...(wide as string[])] };
+  } finally {
+    await context.close();
+  }
+}
+
+async function waitForPages(page: Page): Promise<readonly string[]> {
+  await page.waitForFunction("document.documentElement.dataset.paged", undefined, {
+    timeout: patience,
+  });
+  const { paged, missing, reason } = (await page.evaluate(
+    "({...document.documentElement.dataset})",
+  )) as { paged: string; missing?: string; reason?: string };
+  if (paged !== "done") return [`the pages could not be laid out: ${reason ?? "no reason given"}`];
+  return (JSON.parse(missing ?? "[]") as string[]).map((id) => `${id} is not in the print`);
+}
+
+// Text of scripts that run in the page, where no module of ours can be reached.
+const widePages = `[...document.querySelectorAll(".pagedjs_page")].flatMap((page, i) => {
+  const area = page.querySelector(".pagedjs_page_content").getBoundingClientRect();
+  const sheet = page.getBoundingClientRect();
+  return [...page.querySelectorAll(".pagedjs_page_content *")]
+    .filter((each) => !each.closest("svg") || each.tagName === "svg")
+    .filter((each) => !each.classList.contains("hidden"))
+    .flatMap((each) => {
+      const box = each.getBoundingClientRect();
+      const name = each.id || each.className || each.tagName;
+      if (box.right > area.right + 1) return ["page " + (i + 1) + ": " + name + " is wider than its page"];
+      if (box.bottom > sheet.bottom - 50) return ["page " + (i + 1) + ": " + name + " runs off the foot of its page"];
+      return [];
+    })
+    .slice(0, 3);
+})`;
+
+const wideSheets = `[...document.querySelectorAll(".sheet")].flatMap((sheet) => {
+  const room = sheet.getBoundingClientRect();
+  return [...sheet.querySelectorAll(".figure-sheet, .sheet-words, .sheet-words *")]
+    .filter((each) => each.getBoundingClientRect().right > room.right + 0.5)
+    .map((each) => sheet.id + ": " + (each.id || each.className || each.tagName) + " is wider than its page");
+})`;
