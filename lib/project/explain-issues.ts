@@ -10,6 +10,8 @@ type Path = readonly PropertyKey[];
 /** A fault of form, with the way to its value. */
 export interface FormFault extends Fault {
   readonly path: Path;
+  /** The known field an unknown one was probably meant to be. */
+  readonly meant?: string;
 }
 
 /** Keys the site builder would act on. A project file may not steer it. */
@@ -19,9 +21,14 @@ const builderKeys = new Set(
   ),
 );
 
-/** Turn what the schema found into faults an author can mend. */
+/** Turn what the schema found into faults an author can mend: one for each field. */
 export function explainIssues(issues: readonly Issue[], value: unknown): readonly FormFault[] {
-  return issues.flatMap((issue) => explain(issue, [], value));
+  const found = issues.flatMap((issue) => explain(issue, [], value));
+  return found.filter(
+    (fault, index) =>
+      found.findIndex(({ field }) => field === fault.field) === index &&
+      !found.some((other) => other.meant === fault.field),
+  );
 }
 
 function explain(issue: Issue, outer: Path, value: unknown): readonly FormFault[] {
@@ -63,12 +70,10 @@ function unknownKey(key: string, path: Path, known: readonly string[]): FormFaul
   }
   const nearest = nearestWord(key, known);
   const list = `Use one of ${known.join(", ")}`;
-  return {
-    path: own,
-    field,
-    fault: "is not a key that is known here",
-    fix: nearest === null ? list : `Write ${nearest} if that was meant`,
-  };
+  const fault = "is not a key that is known here";
+  if (nearest === null) return { path: own, field, fault, fix: list };
+  const meant = dotted([...path, nearest]);
+  return { path: own, field, fault, fix: `Write ${nearest} if that was meant`, meant };
 }
 
 function misfit(message: string, path: Path, value: unknown): FormFault {
