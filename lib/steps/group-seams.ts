@@ -7,9 +7,13 @@ export interface SeamGroup {
   readonly seams: readonly Seam[];
 }
 
+/** A group smaller than this takes the next one in, so that no group is a single step. */
+const fewest = 3;
+
 /**
- * Seams in sewing order, grouped: a group ends after nine seams, or when the next seam joins panels
- * that have nothing to do with it so far. Seams left open or for the closing are not in it.
+ * Seams in sewing order, grouped by the sub-assembly they make. A group ends after nine seams, or
+ * when the next seam joins panels that have nothing to do with it so far. Seams left open or for the
+ * closing are not in it.
  */
 export function groupSeams(cover: Cover): SeamGroup[] {
   const ordered = cover.seams
@@ -19,8 +23,10 @@ export function groupSeams(cover: Cover): SeamGroup[] {
   for (const seam of ordered) {
     const current = groups.at(-1);
     const joined = new Set(current?.flatMap(({ panels }) => panels) ?? []);
-    const belongs = seam.panels.some((panel) => joined.has(panel));
-    if (current !== undefined && belongs && current.length < mostInGroup) current.push(seam);
+    const touches = seam.panels.some((panel) => joined.has(panel));
+    const isSame = current?.at(-1)?.makes === seam.makes || (current?.length ?? 0) < fewest;
+    if (current !== undefined && touches && isSame && current.length < mostInGroup)
+      current.push(seam);
     else groups.push([seam]);
   }
   return groups.map((seams) => ({ makes: seams.at(-1)?.makes ?? "the cover", seams }));

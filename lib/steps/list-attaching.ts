@@ -1,6 +1,7 @@
 import type { Work } from "../estimate/types.ts";
 import type { Attachment } from "../project/types.ts";
 import type { Cover } from "../seams/types.ts";
+import { hemPiece } from "./hem-piece.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName } from "./name-parts.ts";
 import { partLabel } from "./part-label.ts";
@@ -13,37 +14,13 @@ export function listAttaching(work: Work): Step[] {
       work.project.solids.find(({ id }) => id === cover.solid)?.cover?.attach ?? [];
     const pieces = [...new Set(attachments.map(({ piece }) => piece))];
     return [
-      ...pieces.map((piece) => makeUp(piece, cover, work)),
+      ...pieces.map((piece) => hemPiece(piece, { group, work, allowance: cover.seamAllowance })),
       ...attachments.map((attachment) => sewOn(attachment, cover, work)),
     ];
   });
 }
 
 const group = "Attachments";
-
-function makeUp(id: string, cover: Cover, work: Work): Step {
-  const label = partLabel(id, work.project);
-  const allowance =
-    work.project.pieces.find((one) => one.id === id)?.seamAllowance ?? cover.seamAllowance;
-  const size = work.project.pieces.find((one) => one.id === id)?.size ?? [];
-  return makeStep({
-    id: `make-${id}`,
-    group,
-    title: `Make up the ${label}`,
-    actions: [
-      `Turn in ${work.format.length(allowance)} along every edge of the ${label}, wrong sides together.`,
-      "Press the folds with the iron.",
-      "Sew round the edges with the sewing machine, a foot's width in.",
-    ],
-    uses: [label, "iron", "sewing machine", "thread"],
-    makes: [`finished ${label}`],
-    check:
-      size.length === 0
-        ? null
-        : `The finished piece should measure ${size.map(work.format.length).join(" × ")}.`,
-    remedy: "Unpick one edge and turn it in again.",
-  });
-}
 
 function sewOn({ id, piece, on, at }: Attachment, cover: Cover, work: Work): Step {
   const label = `finished ${partLabel(piece, work.project)}`;

@@ -18,7 +18,7 @@ export function listCare(work: Work): Step[] {
             `Take the cloth off the ${finished} before you wash it.`,
             "Wash the cloth as its seller advises.",
             "Let it dry flat, without heat.",
-            "Leave the foam itself dry: wipe off spills at once.",
+            "Wipe spills off the foam at once.",
           ]
         : [
             `Brush the ${finished} from time to time.`,

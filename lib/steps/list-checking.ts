@@ -23,7 +23,7 @@ export function listChecking(work: Work): Step[] {
     ...(slabs.length > 0 ? ["Let packed foam lie open for 24 hours."] : []),
     ...(plans.length > 0 ? ["Measure each piece of stock with the tape measure."] : []),
     ...cloth.map((label) => `Measure the usable width of the ${label} between the selvedges.`),
-    ...shrinking.map(({ label }) => `Wash the ${label} first if the cover is to be washed later.`),
+    ...shrinking.map(({ label }) => `Wash the ${label} first if it is to be washed later.`),
     ...printed.map(({ label }) => `Mark an arrow on the ${label} the way the print runs.`),
   ];
   const sizes = [
@@ -45,6 +45,12 @@ export function listChecking(work: Work): Step[] {
       uses: ["tape measure", ...(printed.length > 0 ? ["tailor's chalk"] : []), ...stock, ...cloth],
       check: `It should measure: ${sizes.join(", ")}.`,
       remedy: "Put the true sizes into the project file and print the booklet again.",
+      notes:
+        project.copies > 1
+          ? [
+              `Foam and cloth are cut for all ${project.copies} copies together. Sew and fit each copy by itself.`,
+            ]
+          : [],
     }),
   ];
 }

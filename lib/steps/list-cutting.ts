@@ -1,9 +1,9 @@
 import type { Work } from "../estimate/types.ts";
-import type { Lay, LayPlace } from "../packing/types.ts";
-import type { Cover, Piece } from "../seams/types.ts";
-import { shortEnough } from "./count-words.ts";
+import type { Lay } from "../packing/types.ts";
+import { cutPieces, type Owned, type OwnedGroup } from "./cut-pieces.ts";
 import { makeStep } from "./make-step.ts";
-import { coverName, panelName, panelWithLabel, pieceName } from "./name-parts.ts";
+import { coverName, pieceName } from "./name-parts.ts";
+import type { Cover } from "../seams/types.ts";
 import type { Step } from "./types.ts";
 
 /** Spread each cloth, cut each piece from it, then mark the pieces of each cover. */
@@ -11,34 +11,44 @@ export function listCutting(work: Work): Step[] {
   return [
     ...work.lays.flatMap((lay) => [
       spreadCloth(lay, work),
-      ...piecesOn(lay, work).map((one) => cutPiece(one, lay, work)),
+      ...groupsOn(lay, work).map((group) => cutPieces(group, lay, work)),
     ]),
-    ...work.covers.map((cover) => markPieces(cover, work)),
+    ...work.covers
+      .filter((cover) => cover.pieces.length > 0)
+      .map((cover) => markPieces(cover, work)),
   ];
 }
 
-interface Owned {
-  readonly piece: Piece;
-  readonly cover: Cover | null;
-}
-
-function piecesOn(lay: Lay, work: Work): Owned[] {
+/** The pieces of a lay, those of one shape and one way up together. */
+function groupsOn(lay: Lay, work: Work): OwnedGroup[] {
   const placed = new Set(lay.places.map(({ piece }) => piece));
   const all: Owned[] = [
     ...work.covers.flatMap((cover) => cover.pieces.map((piece) => ({ piece, cover }))),
     ...work.pieces.map((piece) => ({ piece, cover: null })),
   ];
-  return all.filter(({ piece }) => piece.stock === lay.stock && placed.has(piece.id));
+  const groups = new Map<string, OwnedGroup>();
+  for (const one of all) {
+    if (one.piece.stock !== lay.stock || !placed.has(one.piece.id)) continue;
+    const key = shapeKey(one);
+    const group = groups.get(key);
+    groups.set(key, group === undefined ? [one] : [...group, one]);
+  }
+  return [...groups.values()];
 }
 
-function labelOf(stock: string, { project }: Work): string {
-  return project.stock.find((one) => one.id === stock)?.label ?? stock;
+/** Panels that are the same share the key of the first of them. */
+function shapeKey({ piece, cover }: Owned): string {
+  if (cover === null || piece.panel === null) return piece.id;
+  const panel = cover.panels.find(({ id }) => id === piece.panel);
+  const first = piece.mirrorOf === null ? (panel?.sameAs ?? piece.panel) : piece.panel;
+  return `${cover.solid}/${first}`;
 }
 
 function spreadCloth(lay: Lay, work: Work): Step {
-  const label = labelOf(lay.stock, work);
   const fabric = work.project.stock.find((one) => one.id === lay.stock);
+  const label = fabric?.label ?? lay.stock;
   const hasWay = fabric?.kind === "fabric" && fabric.direction !== "any";
+  const wide = work.format.length(lay.width - 2 * lay.selvedge);
   return makeStep({
     id: `spread-${lay.stock}`,
     group: "Cutting",
@@ -51,86 +61,10 @@ function spreadCloth(lay: Lay, work: Work): Step {
       "Mark the length of the lay with tailor's chalk.",
     ],
     uses: [label, "iron", "tape measure", "tailor's chalk"],
-    check: `The lay should be ${work.format.length(lay.length)} long and ${work.format.length(lay.width - 2 * lay.selvedge)} wide between the selvedges.`,
+    check: `The lay should be ${work.format.length(lay.length)} long and ${wide} wide between the selvedges.`,
     remedy: "Stop if the cloth is too short, and look at the findings at the front.",
     figure: `lay/${lay.stock}`,
   });
-}
-
-function cutPiece({ piece, cover }: Owned, lay: Lay, work: Work): Step {
-  const name = pieceName(piece, cover, work);
-  const places = lay.places.filter((one) => one.piece === piece.id);
-  const twin =
-    cover === null || piece.mirrorOf === null
-      ? null
-      : panelName(cover, twinPanel(cover, piece.mirrorOf), work);
-  const withLabel =
-    cover === null || piece.panel === null ? name : panelWithLabel(cover, piece.panel, work);
-  const size = piece.cutSize.map(work.format.length).join(" × ");
-  const count = places.length > 1 ? `, ${places.length} times` : "";
-  return makeStep({
-    id:
-      piece.panel === null || cover === null
-        ? `cut-${piece.id}`
-        : `cut-${cover.solid}-${piece.panel}`,
-    group: "Cutting",
-    title: `Cut ${withLabel}${count}`,
-    actions: [
-      ...(twin === null
-        ? []
-        : [`Compare the figure of ${name} with ${twin}: the two are mirror images.`]),
-      ...placeLines(places, name, work),
-      `Draw the cut line of ${name} with tailor's chalk, by the walk round the figure.`,
-      shortEnough(
-        `Write the name of ${withLabel} beside an arrow to its top.`,
-        `Write the name of ${name} beside an arrow to its top.`,
-      ),
-      "Cut along the chalk line with the cloth scissors.",
-    ],
-    uses: [
-      labelOf(lay.stock, work),
-      "tape measure",
-      "straightedge",
-      "tailor's chalk",
-      "cloth scissors",
-      ...(twin === null ? [] : [twin]),
-    ],
-    makes: [name],
-    processes: twin === null ? [] : ["mirrored"],
-    check: `As cut, ${name} should measure ${size}${twin === null ? "" : `, and lie on ${twin} right side to right side`}.`,
-    remedy:
-      "Trim a piece that is too large. Cut one that is too small again where the lay leaves room.",
-    figure: `panel/${piece.id}`,
-  });
-}
-
-/** The panel of the piece or panel that a mirrored piece names. */
-function twinPanel(cover: Cover, mirrorOf: string): string {
-  return cover.pieces.find(({ id }) => id === mirrorOf)?.panel ?? mirrorOf;
-}
-
-const turns: Readonly<Record<number, string>> = {
-  90: "a quarter turn to the left",
-  180: "a half turn",
-  270: "a quarter turn to the right",
-};
-
-function placeLines(
-  places: readonly LayPlace[],
-  name: string,
-  { format: { length } }: Work,
-): string[] {
-  const [first, ...others] = places;
-  if (first === undefined) return [];
-  const turn = turns[((Math.round(first.turn) % 360) + 360) % 360];
-  return [
-    `Measure ${length(first.x)} across from the left edge and ${length(first.y)} along for ${name}.`,
-    "Mark that corner with tailor's chalk.",
-    ...(turn === undefined ? [] : [`Turn the outline ${turn}, as in the lay.`]),
-    ...(others.length === 0
-      ? []
-      : ["Mark the corners of the other copies from the table of the lay."]),
-  ];
 }
 
 function markPieces(cover: Cover, work: Work): Step {
@@ -152,8 +86,8 @@ function markPieces(cover: Cover, work: Work): Step {
     ],
     uses: [...names, "tailor's chalk", "straightedge", ...(hasNotches ? ["cloth scissors"] : [])],
     check:
-      "Every seam letter should stand on two edges, and every notch should have a twin with its number.",
+      "Every seam letter should stand on two edges" +
+      (hasNotches ? ", and every notch should have a twin with its number." : "."),
     remedy: "Compare the pieces with their figures, one edge after the other.",
-    figure: null,
   });
 }

@@ -48,7 +48,7 @@ function joinLayers(solid: Solid, block: SolidBlock, work: Work): Step[] {
       uses: [...layers, ...glue],
       makes: [whole],
       check: `The block should now measure ${block.size.map(work.format.length).join(" × ")}.`,
-      remedy: "Trim a face that stands out with the electric knife.",
+      remedy: "Trim a face that stands out once the glue is dry, as carefully as in the cutting.",
       figure: `glue/${solid.id}`,
     }),
   ];
@@ -133,7 +133,7 @@ function glueBlocks(solid: Solid, work: Work): Step[] {
       uses: [...names, "marker", ...glue],
       makes: [foamName(solid.id)],
       check: `The foam should now measure ${solid.size.map(work.format.length).join(" × ")}.`,
-      remedy: "Trim a step at a joint with the electric knife once the glue is dry.",
+      remedy: "Trim a step at a joint once the glue is dry, as carefully as in the cutting.",
       figure: `glue/${solid.id}`,
     }),
   ];

@@ -2,6 +2,7 @@ import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { groupSeams } from "./group-seams.ts";
 import { fitClosing } from "./fit-closing.ts";
+import { coverName } from "./name-parts.ts";
 import { sewSeam } from "./sew-seam.ts";
 import type { Step } from "./types.ts";
 
@@ -12,8 +13,15 @@ export function listSewing(work: Work): Step[] {
     const seams = groupSeams(cover).flatMap(({ makes, seams: members }) =>
       members.map((seam) => sewSeam(seam, cover, { group: groupName(makes, cover, work), work })),
     );
-    return isFlat(cover) ? [...closing, ...seams] : [...seams, ...closing];
+    return finish(isFlat(cover) ? [...closing, ...seams] : [...seams, ...closing], cover);
   });
+}
+
+/** The last step leaves a whole cover. */
+function finish(steps: readonly Step[], cover: Cover): Step[] {
+  return steps.map((step, index) =>
+    index === steps.length - 1 ? { ...step, makes: [...step.makes, coverName(cover.solid)] } : step,
+  );
 }
 
 /** Does the closing lie in a single seam, so that it can go in while both panels are flat? */
