@@ -3,13 +3,16 @@ import { loopBounds } from "../plane/loop-bounds.ts";
 import type { Cover, Piece, PieceEdge } from "../seams/types.ts";
 import { describeWalk } from "./describe-walk.ts";
 import { firstFigure } from "./figure-source.ts";
-import type { FigureSource } from "./figure-source.ts";
+import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { slugOf } from "./make-notice.ts";
-import { stockLabel } from "./open-hyphens.ts";
+import { stockLabel, titleOf } from "./open-hyphens.ts";
 import type { Fact, PiecePage, Table } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
+
+/** Room that leaves the walk and the edges on the same page where they can be. */
+const pieceRoom: FigureRoom = { width: 165, height: 100 };
 
 /** The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. */
 export function buildPiece(
@@ -24,15 +27,15 @@ export function buildPiece(
   return {
     kind: "piece",
     id,
-    title: panel === null ? piece.label : `Panel ${panel.id}: ${piece.label}`,
+    title: panel === null ? titleOf(piece.label) : `Panel ${panel.id}: ${piece.label}`,
     letter: name,
     facts: pieceFacts(piece, plan, format),
     warnings: pieceWarnings(piece, panel, plan),
-    figure: firstFigure(figures, [
-      `panel/${cover?.solid ?? ""}/${name}`,
-      `panel/${name}`,
-      `piece/${piece.id}`,
-    ]),
+    figure: firstFigure(
+      figures,
+      [`panel/${cover?.solid ?? ""}/${name}`, `panel/${name}`, `piece/${piece.id}`],
+      pieceRoom,
+    ),
     walk: describeWalk(piece.outline.outer, id, format),
     edges: edgeTable(piece, cover, { id, format }),
   };

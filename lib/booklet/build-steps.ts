@@ -8,14 +8,23 @@ import type { StepText, StepsPage } from "./pages.ts";
 /** The steps, numbered right through, one page for each part of the work. */
 export function buildSteps(steps: readonly Step[], figures: FigureSource): readonly StepsPage[] {
   const groups = [...new Set(steps.map(({ group }) => group))];
-  return groups.map((group) => ({
-    kind: "steps",
-    id: `steps-${slugOf(group)}`,
-    title: group,
-    steps: steps.flatMap((step, i) =>
+  return groups.map((group) => {
+    const own = steps.flatMap((step, i) =>
       step.group === group ? [stepText(step, i + 1, figures)] : [],
-    ),
-  }));
+    );
+    return {
+      kind: "steps",
+      id: `steps-${slugOf(group)}`,
+      title: titleOfSteps(group, own),
+      steps: own,
+    };
+  });
+}
+
+function titleOfSteps(group: string, steps: readonly StepText[]): string {
+  const first = steps[0]?.number ?? 0;
+  const last = steps.at(-1)?.number ?? 0;
+  return first === last ? `Step ${first}: ${group}` : `Steps ${first} to ${last}: ${group}`;
 }
 
 /** Room beside the words of a step. @source our choice: leaves 50 characters a line on A4 */

@@ -73,9 +73,13 @@ function drawMap(
     top + caption + (max[1] - y) * shrink,
   ];
   const cells = grid.tiles.map(({ row, column, corner }) => {
-    const [x, y] = onMap(corner);
-    const right = Math.min(grid.step[0], max[0] - corner[0]) * shrink;
-    const low = Math.min(grid.step[1], corner[1] - min[1]) * shrink;
+    // Cells are cut off at the edges of the piece, so that its map is as large as can be.
+    const [x, y] = onMap([Math.max(corner[0], min[0]), Math.min(corner[1], max[1])]);
+    const [far, foot] = onMap([
+      Math.min(corner[0] + grid.step[0], max[0]),
+      Math.max(corner[1] - grid.step[1], min[1]),
+    ]);
+    const [right, low] = [far - x, foot - y];
     const mark = text([x + right / 2, y + low / 2 + 1.2], `${row}–${column}`, {
       anchor: "middle",
       size: 3.2,

@@ -10,7 +10,7 @@ import type { Live, Tile } from "./tile-piece.ts";
 import { slugOf } from "./make-notice.ts";
 
 const notchLength: Mm = 6;
-const cross: Mm = 4;
+const cross: Mm = 3;
 
 /** One full-size sheet of a piece. */
 export function drawTileSheet(
@@ -102,8 +102,9 @@ function frameMarks(
   const { left, top, width, height } = live;
   const right = left + width;
   const low = top + height;
+  const isAlone = rows === 1 && columns === 1;
   const crosses = [left, left + step[0]].flatMap((x) =>
-    [top, top + step[1]].map((y): Point => [x, y]),
+    [top, top + step[1]].flatMap((y): readonly Point[] => (isAlone ? [] : [[x, y]])),
   );
   return [
     path(`M${left} ${top}H${right}V${low}H${left}Z`, "frame"),

@@ -7,7 +7,7 @@ import type { Paper } from "./paper.ts";
 /** Nothing is drawn nearer to an edge than this. @source our choice: printers leave up to 6.7 mm blank */
 export const sheetMargin: Mm = 12;
 /** Strips kept free for the title (top) and for the check lines (left and bottom). */
-export const strips = { top: 12, left: 14, bottom: 16 } as const satisfies Record<string, Mm>;
+export const strips = { top: 14, left: 14, bottom: 16 } as const satisfies Record<string, Mm>;
 /** How far neighbouring tiles repeat each other. @source our choice: room for tape and a trimming error */
 export const tileOverlap: Mm = 10;
 
@@ -56,10 +56,18 @@ export function tilePiece(
   const step = [live.width - tileOverlap, live.height - tileOverlap] as const;
   const columns = tileCount(bounds.max[0] - bounds.min[0], step[0]);
   const rows = tileCount(bounds.max[1] - bounds.min[1], step[1]);
+  // The piece lies in the middle of its sheets, clear of their frames.
+  const spare = [
+    columns * step[0] + tileOverlap - (bounds.max[0] - bounds.min[0]),
+    rows * step[1] + tileOverlap - (bounds.max[1] - bounds.min[1]),
+  ] as const;
   const tiles = Array.from({ length: rows * columns }, (_, i): Tile => {
     const row = Math.floor(i / columns);
     const column = i % columns;
-    const corner: Point = [bounds.min[0] + column * step[0], bounds.max[1] - row * step[1]];
+    const corner: Point = [
+      bounds.min[0] - spare[0] / 2 + column * step[0],
+      bounds.max[1] + spare[1] / 2 - row * step[1],
+    ];
     return { row: row + 1, column: column + 1, corner };
   });
   return {

@@ -1,7 +1,6 @@
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
-import type { Paper } from "../booklet/paper.ts";
 
 export interface Printed {
   readonly pdf: Buffer;
@@ -16,7 +15,7 @@ const patience = 120_000;
 export async function printPage(
   browser: Browser,
   file: string,
-  { isPaged }: { readonly isPaged: boolean; readonly paper: Paper },
+  { isPaged }: { readonly isPaged: boolean },
 ): Promise<Printed> {
   const context = await browser.newContext({ offline: true });
   try {
@@ -52,8 +51,8 @@ async function waitForPages(page: Page): Promise<readonly string[]> {
 const widePages = `[...document.querySelectorAll(".pagedjs_page")].flatMap((page, i) => {
   const area = page.querySelector(".pagedjs_page_content").getBoundingClientRect();
   const sheet = page.getBoundingClientRect();
-  return [...page.querySelectorAll(".pagedjs_page_content *")]
-    .filter((each) => !each.closest("svg") || each.tagName === "svg")
+  return [...page.querySelectorAll(":is(svg, img, table, tr, p, li, h1, h2, h3, h4, dt, dd, figcaption, .notice)")]
+    .filter((each) => page.querySelector(".pagedjs_page_content").contains(each))
     .filter((each) => !each.classList.contains("hidden"))
     .flatMap((each) => {
       const box = each.getBoundingClientRect();
