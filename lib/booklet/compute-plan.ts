@@ -1,0 +1,87 @@
+import { listFindings } from "../checks/list-findings.ts";
+import { listMaterials } from "../estimate/list-materials.ts";
+import { makeFormat } from "../estimate/make-format.ts";
+import type { Work } from "../estimate/types.ts";
+import type { CoverSpec, FabricStock, Fault, Project, SolidSpec } from "../project/types.ts";
+import { buildCover } from "../seams/build-cover.ts";
+import { makeLoosePiece } from "../seams/make-pieces.ts";
+import type { Cover, Piece } from "../seams/types.ts";
+import { buildSolid } from "../solids/build-solid.ts";
+import type { Solid } from "../solids/types.ts";
+import { listStepFaults } from "../steps/list-step-faults.ts";
+import { listSteps } from "../steps/list-steps.ts";
+import { planCuts } from "./plan-cuts.ts";
+import { planLays } from "./plan-lays.ts";
+import type { Plan } from "./types.ts";
+
+/** Work everything out, stage by stage. Pure: the same project gives the same plan. */
+export function computePlan(project: Project): Plan {
+  const format = makeFormat(project);
+  const solids = project.solids.map((spec) => buildForm(project, spec));
+  const built = project.solids.flatMap((spec, i) =>
+    spec.cover === null
+      ? []
+      : [coverForm(project, { ...spec, cover: spec.cover }, solids[i]!, format.length)],
+  );
+  const unlaid = built.flatMap(({ cover }) => (cover === null ? [] : [cover]));
+  const pieces = loosePieces(project);
+  const { lays, covers } = planLays(project, unlaid, pieces, solids);
+  const work: Work = {
+    project,
+    solids,
+    covers,
+    pieces,
+    lays,
+    ...planCuts(project, solids, format),
+    format,
+  };
+  const steps = listSteps(work);
+  return {
+    project,
+    solids,
+    covers,
+    pieces,
+    lays,
+    slabs: work.slabs,
+    sheets: work.sheets,
+    boards: work.boards,
+    materials: listMaterials(work),
+    findings: listFindings(work),
+    steps,
+    faults: [...built.flatMap(({ faults }) => faults), ...listStepFaults(project, steps)],
+  };
+}
+
+function buildForm(project: Project, spec: SolidSpec): Solid {
+  const densities = Object.fromEntries(
+    project.stock.flatMap((stock) => (stock.kind === "slab" ? [[stock.id, stock.density]] : [])),
+  );
+  return buildSolid(spec, { densities, ups: spec.cover?.up ?? {} });
+}
+
+function coverForm(
+  project: Project,
+  spec: SolidSpec & { readonly cover: CoverSpec },
+  solid: Solid,
+  format: (length: number) => string,
+): { readonly cover: Cover | null; readonly faults: readonly Fault[] } {
+  const covered = project.solids.filter(({ cover }) => cover !== null);
+  const foams = new Set([spec.foam, ...spec.blocks.map(({ foam }) => foam)]);
+  const hardness = project.stock.flatMap((stock) =>
+    stock.kind === "slab" && foams.has(stock.id) && stock.hardness !== null ? [stock.hardness] : [],
+  );
+  return buildCover(project, spec, solid, {
+    prefix: covered.length > 1 ? `${spec.id}-` : "",
+    // The hardest foam decides whether the form goes in.
+    hardness: hardness.length === 0 ? null : Math.max(...hardness),
+    format,
+  });
+}
+
+const loosePieces = ({ pieces, stock }: Project): Piece[] =>
+  pieces.flatMap((spec) => {
+    const cloth = stock.find(
+      (one): one is FabricStock => one.id === spec.stock && one.kind === "fabric",
+    );
+    return cloth === undefined ? [] : [makeLoosePiece(spec, cloth)];
+  });

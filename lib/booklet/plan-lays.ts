@@ -1,0 +1,73 @@
+import { layCloth } from "../packing/lay-cloth.ts";
+import type { Lay } from "../packing/types.ts";
+import { flattenLoop } from "../plane/flatten-loop.ts";
+import { pointBounds } from "../plane/loop-bounds.ts";
+import type { Mm } from "../plane/types.ts";
+import type { FabricStock, Project } from "../project/types.ts";
+import { addAllowance } from "../seams/add-allowance.ts";
+import type { Solid } from "../solids/types.ts";
+import type { ComparedWay, Cover, LayPiece, Piece } from "../seams/types.ts";
+
+/** Lay every cloth, and each way of cutting a cover by itself for the comparison. */
+export function planLays(
+  project: Project,
+  covers: readonly Cover[],
+  pieces: readonly Piece[],
+  solids: readonly Solid[],
+): { lays: readonly Lay[]; covers: readonly Cover[] } {
+  const cloths = project.stock.filter((stock): stock is FabricStock => stock.kind === "fabric");
+  const all = [...covers.flatMap((cover) => cover.pieces), ...pieces];
+  const lays = cloths.flatMap((cloth) => {
+    const own = all.filter(({ stock }) => stock === cloth.id);
+    if (own.length === 0) return [];
+    const options = { copies: project.copies, unit: project.units };
+    return [layCloth(own.map(toLayPiece), cloth, options)];
+  });
+  return {
+    lays,
+    covers: covers.map((cover) => ({
+      ...cover,
+      ways: cover.ways.map((way) => {
+        const cloth = cloths.find(({ id }) => id === cover.fabric)!;
+        const solid = solids.find(({ id }) => id === cover.solid)!;
+        return { ...way, clothLength: lengthOfWay(way, cover, cloth, solid) };
+      }),
+    })),
+  };
+}
+
+/** Cloth that the panels of one way take by themselves, from new cloth; null where some do not fit. */
+function lengthOfWay(way: ComparedWay, cover: Cover, cloth: FabricStock, solid: Solid): Mm | null {
+  const seen = new Set(solid.faces.filter(({ isVisible }) => isVisible).map(({ id }) => id));
+  const pieces = way.panels.map((panel): LayPiece => {
+    const loops = panel.loops.map((loop) => {
+      const segments = loop.flatMap((side) => side.segments);
+      return { segments, allowances: segments.map(() => cover.seamAllowance) };
+    });
+    const { outer } = addAllowance(loops, cloth.shrink);
+    const isUpright = cloth.direction !== "any" && panel.faces.some(({ face }) => seen.has(face));
+    return {
+      id: panel.id,
+      label: panel.label,
+      copies: 1,
+      outline: toCorner(flattenLoop(outer)),
+      isUpright,
+    };
+  });
+  const lay = layCloth(pieces, { ...cloth, have: 0 });
+  return lay.unplaced.length > 0 ? null : lay.length;
+}
+
+/** A piece as the lay sees it: its cut line, lowest-left corner at the origin. */
+export const toLayPiece = (piece: Piece): LayPiece => ({
+  id: piece.id,
+  label: piece.label,
+  copies: piece.cut,
+  outline: toCorner(flattenLoop(piece.outline.outer)),
+  isUpright: piece.isUpright,
+});
+
+function toCorner(corners: LayPiece["outline"]): LayPiece["outline"] {
+  const { min } = pointBounds(corners);
+  return corners.map(([x, y]) => [x - min[0], y - min[1]] as const);
+}
