@@ -20,6 +20,8 @@ export interface Grower {
   readonly single: (face: string) => Candidate;
   /** The candidate with one more face, or null when it would overlap itself. */
   readonly extend: (candidate: Candidate, edge: string) => Candidate | null;
+  /** The face that an open edge of a candidate leads to. */
+  readonly beyond: (candidate: Candidate, edge: string) => string;
   /** Straight edges from the candidate to faces outside it. */
   readonly openEdges: (candidate: Candidate) => readonly string[];
 }
@@ -65,6 +67,8 @@ export function growCandidates(graph: FaceGraph, seamed: ReadonlySet<string> = n
       known.set(key, made);
       return made;
     },
+    beyond: ({ placements }, edge) =>
+      graph.edges.get(edge)!.faces.find((face) => !placements.has(face))!,
     openEdges: (candidate) =>
       candidate.faces.flatMap((face) =>
         graph.faces

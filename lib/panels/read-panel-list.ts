@@ -59,8 +59,9 @@ function foldTogether(
     const next = new Map<string, Candidate>();
     for (const candidate of layer.values()) {
       for (const edge of grower.openEdges(candidate)) {
+        if (!wanted.has(grower.beyond(candidate, edge))) continue;
         const made = grower.extend(candidate, edge);
-        if (made !== null && wanted.has(made.faces.at(-1)!)) next.set(made.folded.join(" "), made);
+        if (made !== null) next.set(made.folded.join(" "), made);
       }
     }
     const ranked = [...next].sort(([a, x], [b, y]) => cost(x) - cost(y) || (a < b ? -1 : 1));

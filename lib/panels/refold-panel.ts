@@ -2,7 +2,8 @@ import type { Mm, Point, Radians } from "../plane/types.ts";
 import { angleOf, cross, distance, dot, rotate, subtract, unit } from "../plane/points.ts";
 import { add3, cross3, distance3, dot3, scale3, subtract3, unit3 } from "../solids/points3.ts";
 import { normalOf } from "../solids/surfaces.ts";
-import type { Direction, Face, Point3 } from "../solids/types.ts";
+import { narrowsUp } from "../solids/lift-point.ts";
+import type { ConeSurface, Direction, Face, Point3 } from "../solids/types.ts";
 import { sampleSide, type Sample } from "./sample-side.ts";
 import type { Fold, Panel, PanelFace, RefoldProof } from "./types.ts";
 import type { FaceGraph } from "./unfold-panel.ts";
@@ -156,18 +157,20 @@ function roll(touch: Touch, placed: PanelFace, face: Face, flat: Point): Touch {
     );
     return touchAlong(flat, space, ruling, along, turned);
   }
-  return rollCone(touch, placed, surface.halfAngle, flat, along, normal);
+  return rollCone(touch, placed, surface, flat, along, normal);
 }
 
 /** On a cone the flat turns about its tip, and the surface turns about the axis as it goes. */
 function rollCone(
   touch: Touch,
   placed: PanelFace,
-  halfAngle: Radians,
+  surface: ConeSurface,
   flat: Point,
   along: Point3,
   normal: Point3,
 ): Touch {
+  const { halfAngle } = surface;
+  const isNarrowAbove = narrowsUp(surface);
   const flatTip = placed.placement.shift;
   const [own, other] = [subtract(touch.flat, flatTip), subtract(flat, flatTip)];
   const [sine, cosine] = [Math.sin(halfAngle), Math.cos(halfAngle)];
@@ -175,7 +178,10 @@ function rollCone(
   const axis = unit3(subtract3(scale3(along, cosine), scale3(normal, sine)));
   const out = unit3(add3(scale3(along, sine), scale3(normal, cosine)));
   const tip = subtract3(touch.space, scale3(along, Math.hypot(...own)));
-  const round = angleOf([dot(own, other), cross(own, other)]) / sine;
+  // A flat sector may sweep more than half a turn: both ends are measured from its middle.
+  const middle = rotate([0, isNarrowAbove ? -1 : 1], placed.placement.turn);
+  const fromMiddle = (to: Point): Radians => angleOf([dot(middle, to), cross(middle, to)]);
+  const round = (fromMiddle(other) - fromMiddle(own)) / sine;
   // Counter-clockwise in the flat, seen from outside, is counter-clockwise about the normal's side.
   const side = cross3(axis, out);
   const handed = dot3(cross3(normal, along), side) > 0 ? 1 : -1;

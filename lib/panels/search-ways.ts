@@ -173,7 +173,8 @@ function greedy(start: readonly Candidate[], grower: Grower, cost: Cost): Candid
 function joinAcross(panel: Candidate, panels: readonly Candidate[], edge: string, grower: Grower) {
   const first = grower.extend(panel, edge);
   if (first === null) return null;
-  const other = panels.find((one) => one !== panel && one.faces.includes(first.faces.at(-1)!))!;
+  const beyond = grower.beyond(panel, edge);
+  const other = panels.find((one) => one.faces.includes(beyond))!;
   let joined: Candidate | null = first;
   const waiting = new Set(other.folded);
   while (joined !== null && waiting.size > 0) {

@@ -10,7 +10,7 @@ import { axisPoint } from "./find-regions.ts";
 import { flattenRun, isStraightPath } from "./flatten-run.ts";
 import type { HalfEdges } from "./half-edges.ts";
 import { flattenPoint, liftPoint } from "./lift-point.ts";
-import { add3, cross3, dot3, length3, scale3, subtract3, unit3 } from "./points3.ts";
+import { add3, cross3, distance3, dot3, length3, scale3, subtract3, unit3 } from "./points3.ts";
 import { normalOf } from "./surfaces.ts";
 import type { Run } from "./trace-loops.ts";
 import type { UnionMesh } from "./union-mesh.ts";
@@ -205,7 +205,30 @@ function describeEdge(
     length: lengthOf(flat),
     bend: sine < -1e-9 ? "inward" : "convex",
     turn: turn < 1e-9 ? 0 : turn,
-    isStraight: isStraightPath(path),
-    path,
+    isStraight: isStraightPath(path, [own.surface, other.surface]),
+    path: inOrder(path, lengthOf(flat)),
   };
+}
+
+/**
+ * Where two round sides all but touch, putting corners on the true surfaces can carry an end past
+ * the facet beside it. Such points are dropped, so that a path never runs back on itself.
+ */
+function inOrder(path: readonly Point3[], length: Mm): readonly Point3[] {
+  const isClosed = distance3(path[0]!, path.at(-1)!) < 1e-6;
+  if (isClosed || path.length < 3) return path;
+  const [start, end] = [path[0]!, path.at(-1)!];
+  const within = path.filter(
+    (point, i) =>
+      i === 0 ||
+      i === path.length - 1 ||
+      (distance3(start, point) + distance3(point, end) <= length + 1e-6 && !isBehind(path, i)),
+  );
+  return within;
+}
+
+/** Whether the step to a point turns sharply back from the step after it. */
+function isBehind(path: readonly Point3[], i: Count): boolean {
+  const [into, out] = [subtract3(path[i]!, path[i - 1]!), subtract3(path[i + 1]!, path[i]!)];
+  return dot3(into, out) < 0;
 }

@@ -8,6 +8,7 @@ import { meshBlock, type BlockMesh } from "./mesh-block.ts";
 import { sharedVolume, uniteMeshes, type KernelMesh } from "./mesh-kernel.ts";
 import { nameRegions } from "./name-regions.ts";
 import { add3, scale3, subtract3 } from "./points3.ts";
+import { straightenSlits } from "./straighten-slits.ts";
 import { traceLoops } from "./trace-loops.ts";
 import { unionMesh } from "./union-mesh.ts";
 import type { Joint, Point3, Solid, SolidBlock, SolidMesh } from "./types.ts";
@@ -28,8 +29,9 @@ export function buildSolid(
   { densities = {}, ups = {} }: SolidOptions = {},
 ): Solid {
   const meshes = spec.blocks.map(meshBlock);
-  const mesh = unionMesh(meshes);
-  const { regions, edges: halfEdges, regionOf } = findRegions(mesh);
+  const rough = unionMesh(meshes);
+  const { regions, edges: halfEdges, regionOf } = findRegions(rough);
+  const mesh = straightenSlits(rough, halfEdges, regions);
   const { named, order } = nameRegions(mesh, regions, spec.blocks, meshes, ups);
   const loops = traceLoops(halfEdges, regions, regionOf);
   const { faces, edges } = buildFaces(mesh, halfEdges, named, loops);

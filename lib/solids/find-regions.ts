@@ -96,13 +96,37 @@ function openOut(
         ),
     ),
   );
-  const best = clear.sort(
+  const ranked = clear.sort(
     (a, b) =>
       Math.round((a.length - b.length) * 1e3) ||
       Math.round((b.direction[1] - a.direction[1]) * 1e6) ||
       Math.round((a.direction[2] - b.direction[2]) * 1e6),
-  )[0]!;
+  );
+  // A slit must not cut an island off the face: then the next line is tried.
+  const best =
+    ranked.find(({ halves }) => isOnePiece(members, new Set(halves), edges)) ?? ranked[0]!;
   return { slit: new Set(best.halves), opensAt: best.direction };
+}
+
+/** Whether triangles still hang together when the edges of a slit are cut. */
+function isOnePiece(
+  members: readonly Count[],
+  slit: ReadonlySet<Count>,
+  edges: HalfEdges,
+): boolean {
+  const own = new Set(members);
+  const reached = new Set([members[0]!]);
+  const waiting = [members[0]!];
+  while (waiting.length > 0) {
+    const triangle = waiting.pop()!;
+    for (let half = triangle * 3; half < triangle * 3 + 3; half++) {
+      const other = edges.triangleOf(edges.twin(half));
+      if (slit.has(half) || !own.has(other) || reached.has(other)) continue;
+      reached.add(other);
+      waiting.push(other);
+    }
+  }
+  return reached.size === members.length;
 }
 
 export const axisPoint = (surface: Surface & { kind: "cylinder" | "cone" }): Point3 =>

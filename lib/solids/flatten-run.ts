@@ -1,7 +1,9 @@
 import type { Loop, Mm, Point, Radians, Segment } from "../plane/types.ts";
 import { angleOf, cross, distance, dot, subtract, wholeTurn } from "../plane/points.ts";
 import { line } from "../plane/segments.ts";
-import { dot3, length3, subtract3, cross3 } from "./points3.ts";
+import { axisPoint } from "./find-regions.ts";
+import { add3, cross3, length3, scale3, subtract3 } from "./points3.ts";
+import { distanceFrom } from "./surfaces.ts";
 import { flattenPoint } from "./lift-point.ts";
 import type { Point3, Surface } from "./types.ts";
 
@@ -17,7 +19,7 @@ const straightWithin: Mm = 1e-6;
 export function flattenRun(flat: readonly Point[], own: Surface, neighbour: Surface): Loop {
   const [first, last] = [flat[0]!, flat.at(-1)!];
   const centre = circleCentre(own, neighbour);
-  if (centre !== null && flat.length > 2 && isRound(flat, centre)) return arcsThrough(flat, centre);
+  if (centre !== null && isRound(flat, centre)) return arcsThrough(flat, centre);
   const off = flat.map((point) => Math.abs(cross(subtract(last, first), subtract(point, first))));
   const reach = distance(first, last);
   if (reach > straightWithin && Math.max(...off) / reach < straightWithin)
@@ -27,12 +29,21 @@ export function flattenRun(flat: readonly Point[], own: Surface, neighbour: Surf
 
 /** Centre of the circle in which two surfaces meet, in the flat of the first; null for none. */
 function circleCentre(own: Surface, neighbour: Surface): Point | null {
-  if (own.kind === "cone") return [0, 0];
-  if (own.kind !== "plane" || neighbour.kind === "plane") return null;
-  const normal = cross3(own.across, own.rise);
-  if (length3(cross3(normal, neighbour.axis)) > 1e-9) return null;
-  const axisPoint = neighbour.kind === "cylinder" ? neighbour.centre : neighbour.tip;
-  return flattenPoint(own, axisPoint);
+  if (own.kind === "cone") return isSquareTo(neighbour, own) ? [0, 0] : null;
+  if (own.kind !== "plane" || neighbour.kind === "plane" || !isSquareTo(own, neighbour))
+    return null;
+  return flattenPoint(own, axisPoint(neighbour));
+}
+
+/** Whether a surface cuts a round one square to its axis, or shares its axis: in a circle. */
+function isSquareTo(other: Surface, round: Surface & { kind: "cylinder" | "cone" }): boolean {
+  if (other.kind === "plane") {
+    return length3(cross3(cross3(other.across, other.rise), round.axis)) < 1e-9;
+  }
+  const apart = subtract3(axisPoint(other), axisPoint(round));
+  return (
+    length3(cross3(other.axis, round.axis)) < 1e-9 && length3(cross3(apart, round.axis)) < 1e-6
+  );
 }
 
 function isRound(flat: readonly Point[], centre: Point): boolean {
@@ -45,11 +56,11 @@ function isRound(flat: readonly Point[], centre: Point): boolean {
 
 /** Arcs of at most half a circle through points on it. */
 function arcsThrough(flat: readonly Point[], centre: Point): Loop {
-  const isClockwise = cross(subtract(flat[0]!, centre), subtract(flat[1]!, centre)) < 0;
   let sweep: Radians = 0;
   flat.slice(1).forEach((point, i) => {
     sweep += turnBetween(subtract(flat[i]!, centre), subtract(point, centre));
   });
+  const isClockwise = sweep < 0;
   const parts = Math.max(1, Math.ceil(Math.abs(sweep) / Math.PI - 1e-9));
   const joints = Array.from({ length: parts + 1 }, (_, part) => {
     if (part === 0) return flat[0]!;
@@ -69,16 +80,22 @@ function onCircle(centre: Point, from: Point, by: Radians): Point {
   return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
 }
 
-/** Whether a path in space is straight, within rounding. */
-export function isStraightPath(path: readonly Point3[]): boolean {
+/**
+ * Whether the edge along a path is straight: its steps lie in line, and the middle of each lies on
+ * both surfaces. A short chord of a circle has only two ends, but its middle lies off the round.
+ */
+export function isStraightPath(path: readonly Point3[], surfaces: readonly Surface[]): boolean {
   const reach = subtract3(path.at(-1)!, path[0]!);
   const length = length3(reach);
   if (length < straightWithin) return false;
-  return path.every((point) => {
-    const out = cross3(reach, subtract3(point, path[0]!));
-    return (
-      length3(out) / length < straightWithin &&
-      dot3(reach, subtract3(point, path[0]!)) > -straightWithin
-    );
-  });
+  const isInLine = path.every(
+    (point) => length3(cross3(reach, subtract3(point, path[0]!))) / length < straightWithin,
+  );
+  const middles = path.slice(1).map((point, i) => scale3(add3(point, path[i]!), 0.5));
+  return (
+    isInLine &&
+    middles.every((middle) =>
+      surfaces.every((surface) => Math.abs(distanceFrom(surface, middle)) < straightWithin),
+    )
+  );
 }
