@@ -126,10 +126,18 @@ export const projectSchema = part.record(
     summary: part.text.optional(),
     audience: audience.optional(),
     country: z
-      .string(tell("a country of two capitals such as GB", "Write two capitals, such as GB or US"))
+      .string(
+        tell(
+          "a country of two capitals such as GB",
+          "Write two capitals, such as GB (not UK) or US",
+        ),
+      )
       .regex(
-        /^[A-Z]{2}$/,
-        tell("a country of two capitals such as GB", "Write two capitals, such as GB or US"),
+        /^(?!UK$)[A-Z]{2}$/,
+        tell(
+          "a country of two capitals such as GB",
+          "Write two capitals, such as GB (not UK) or US",
+        ),
       )
       .meta({ description: "Two letters of ISO 3166; chooses paper, wording and rules" })
       .optional(),

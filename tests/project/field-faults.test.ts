@@ -27,8 +27,8 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   [{ summary: "" }, "8 summary: has no value. Write one, or take the line out."],
   [{ sumary: "x" }, "8 sumary: is not a key that is known here. Write summary if that was meant."],
   [
-    { country: "uk" },
-    '8 country: expected a country of two capitals such as GB, got "uk". Write two capitals, such as GB or US.',
+    { country: "UK" },
+    '8 country: expected a country of two capitals such as GB, got "UK". Write two capitals, such as GB (not UK) or US.',
   ],
   [
     { language: "English!" },
