@@ -49,7 +49,7 @@ export function resolveNames(
       return;
     }
     if (path.length >= longestChain) {
-      sizes.set(name, null);
+      finish(name, null);
       faults.set(
         name,
         misread("it stands at the end of a chain of 1000 names", "Shorten the chain"),
