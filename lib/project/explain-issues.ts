@@ -24,11 +24,12 @@ const builderKeys = new Set(
 /** Turn what the schema found into faults an author can mend: one for each field. */
 export function explainIssues(issues: readonly Issue[], value: unknown): readonly FormFault[] {
   const found = issues.flatMap((issue) => explain(issue, [], value));
-  return found.filter(
-    (fault, index) =>
-      found.findIndex(({ field }) => field === fault.field) === index &&
-      !found.some((other) => other.meant === fault.field),
-  );
+  const meant = new Set(found.map((fault) => fault.meant));
+  const told = new Map<string, FormFault>();
+  for (const fault of found) {
+    if (!told.has(fault.field) && !meant.has(fault.field)) told.set(fault.field, fault);
+  }
+  return [...told.values()];
 }
 
 function explain(issue: Issue, outer: Path, value: unknown): readonly FormFault[] {

@@ -1,5 +1,6 @@
 export * from "./types.ts";
 export * from "./check-content-files.ts";
+export * from "./check-references.ts";
 export * from "./is-project-file.ts";
 export * from "./json-schema.ts";
 export * from "./lint-text.ts";

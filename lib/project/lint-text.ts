@@ -60,7 +60,7 @@ function startWithVerb({ text }: Sentence, part: TextPart): string | null {
   if (first === null || workshopVerbs.has(first) || /^(do|don’t|don't|never|be)$/.test(first)) {
     return null;
   }
-  return `a step starts with its verb, and "${first}" is not one that is known. Write Cut …, Fold …, Sew …`;
+  return `a step starts with its verb, and "${first}" is not one that is known. Write an order, such as Cut or Fold.`;
 }
 
 /** The word an action starts with, after words and clauses that may lead up to it. */
@@ -115,9 +115,10 @@ function cautionAfterStep(
   return "a caution stands before the action. Move it above the step.";
 }
 
-const metricWords = /\d\s*(?:mm|cm|m|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?)\b/i;
+const metricWords =
+  /[\d.,/]*\d\s*(?:mm|cm|m|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?)\b/i;
 const inchWords =
-  /\d\s*(?:["″]|inch(?:es)?\b|ft\b|feet\b|foot\b|yd\b|yards?\b|in(?=[.,;:)]|$| (?:wide|long|deep|high|thick|from|apart|of|by|×)\b))/i;
+  /[\d.,/]*\d\s*(?:["″]|inch(?:es)?\b|ft\b|feet\b|foot\b|yd\b|yards?\b|in(?=[.,;:)]|$| (?:wide|long|deep|high|thick|from|apart|of|by|×)\b))/i;
 
 function oneSystem({ text }: Sentence, _part: TextPart, units: Unit): string | null {
   const found = (units === "in" ? metricWords : inchWords).exec(text)?.[0];

@@ -12,8 +12,13 @@ export function lineOf(lines: Readonly<Record<string, Count>>, field: string): C
   return 1;
 }
 
-/** Give a fault that was found later, such as one of geometry, its file and line. */
+/**
+ * Give a fault that was found later, such as one of geometry, its file and line. The field `words.3`
+ * is the fourth part of the text.
+ */
 export function placeFault(project: Project, { field, fault, fix }: Fault): ProjectError {
-  const { file, lines } = project;
-  return new ProjectError({ file, line: lineOf(lines, field), field }, fault, fix);
+  const { file, lines, words } = project;
+  const part = /^words\.(\d+)/.exec(field)?.[1];
+  const line = part === undefined ? lineOf(lines, field) : (words[Number(part)]?.line ?? 1);
+  return new ProjectError({ file, line, field }, fault, fix);
 }

@@ -26,7 +26,7 @@ export interface CoverSetting extends FaceSetting {
 /**
  * Allowance on a seam where the author gives none.
  *
- * @source check of the trade: soft furnishing 1/2 in common (Z16); 1.5 cm is its metric fellow
+ * @source common practice, no source: 1/2 in (13 mm) in soft furnishing; 1.5 cm is its metric fellow
  */
 export const usualAllowance: Readonly<Record<Unit, number>> = { in: 12.7, cm: 15, mm: 15 };
 

@@ -90,7 +90,7 @@ function resolveDimensions(
   const base = Object.entries(raw.dimensions ?? {});
   const written = new Map(base);
   for (const name of [...written.keys()]) {
-    if (!isReservedWord(name)) continue;
+    if (!isReservedWord(name) && name !== "centre") continue;
     const fix = "Choose another name";
     report(ledger, `dimensions.${name}`, "is a word that formulas already use", fix);
     written.delete(name);

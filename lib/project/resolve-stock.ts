@@ -14,7 +14,7 @@ type Written = string | number | undefined;
 /**
  * Width of a saw cut where the author gives none.
  *
- * @source check of the trade: about 1/8 in (3.2 mm) a cut, slashgear.com/1866963/kerf-cut-woodworking-meaning
+ * @source https://www.slashgear.com/1866963/kerf-cut-woodworking-meaning/: about 1/8 in (3.2 mm) a cut
  */
 const sawKerf = 3.2;
 

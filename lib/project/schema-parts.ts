@@ -33,15 +33,14 @@ export const slug = z
     tell("a name of small letters, digits and hyphens", "Write a name such as small"),
   );
 
-export const dimensionName = z
-  .string()
-  .regex(
-    /^[\p{L}_][\p{L}\p{N}_]{0,39}$/u,
-    tell(
-      "a name of letters and digits that starts with a letter",
-      "Write a name such as seatDepth; a hyphen would be read as minus",
-    ),
-  );
+export const dimensionName = z.string().regex(
+  // Latin, Greek and Cyrillic letters by range: editors read this pattern without the u flag.
+  /^[A-Za-z_\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff][\w\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff]{0,39}$/,
+  tell(
+    "a name of letters and digits that starts with a letter",
+    "Write a name such as seatDepth; a hyphen would be read as minus",
+  ),
+);
 
 export const lengthExample = "a length such as 1.5 cm or 1/2 in";
 const lengthFix = "Write a number, a number with its unit, or a formula over dimensions";

@@ -48,7 +48,7 @@ export function splitText(body: string, firstLine: Count): SplitText {
       return;
     }
     if (mark !== undefined) fence = mark;
-    const box = /^ {0,3}:::+\s*(.*?)\s*$/.exec(text)?.[1];
+    const box = /^ {0,3}:::+(.*)$/.exec(text)?.[1]?.trim();
     const figure = figureLine.exec(text);
     if (box === undefined && figure === null) {
       gather(now, text, line);

@@ -10,6 +10,8 @@ export interface ResolvedNames {
   readonly faults: ReadonlyMap<string, Misreading>;
 }
 
+const longestChain = 1000; // far beyond any project, well within the stack
+
 /**
  * Work out named sizes that may be formulas over one another, in any order.
  *
@@ -19,18 +21,24 @@ export function resolveNames(
   written: ReadonlyMap<string, string | number>,
   units: Unit,
 ): ResolvedNames {
-  const sizes = new Map<string, Mm | null>();
+  // Filled in the order written, so that faults list the names in that order.
+  const sizes = new Map<string, Mm | null>([...written.keys()].map((name) => [name, null]));
+  const done = new Set<string>();
+  const finish = (name: string, size: Mm | null): void => {
+    sizes.set(name, size);
+    done.add(name);
+  };
   const faults = new Map<string, Misreading>();
 
   const resolve = (name: string, path: readonly string[]): void => {
     const value = written.get(name);
-    if (sizes.has(name) || value === undefined) return;
+    if (done.has(name) || value === undefined) return;
     const from = path.indexOf(name);
     // Is it on the path that led here? Then the names need one another.
     if (from >= 0) {
       const ring = path.slice(from);
       const told = [...written.keys()].find((key) => ring.includes(key)) ?? name;
-      for (const each of ring) sizes.set(each, null);
+      for (const each of ring) finish(each, null);
       faults.set(
         told,
         misread(
@@ -40,15 +48,21 @@ export function resolveNames(
       );
       return;
     }
+    if (path.length >= longestChain) {
+      finish(name, null);
+      faults.set(
+        name,
+        misread("it stands at the end of a chain of 1000 names", "Shorten the chain"),
+      );
+      return;
+    }
     for (const needed of namesIn(value)) resolve(needed, [...path, name]);
-    if (sizes.has(name)) return;
-    const unknownYet = new Map([...written.keys()].map((key) => [key, sizes.get(key) ?? null]));
-    const reading = parseLength(value, { units, names: unknownYet });
-    sizes.set(name, reading.ok ? reading.value : null);
+    if (done.has(name)) return;
+    const reading = parseLength(value, { units, names: sizes });
+    finish(name, reading.ok ? reading.value : null);
     if (!reading.ok && !reading.isFollowOn) faults.set(name, reading);
   };
 
   for (const name of written.keys()) resolve(name, []);
-  const ordered = [...written.keys()].map((name) => [name, sizes.get(name) ?? null] as const);
-  return { sizes: new Map(ordered), faults };
+  return { sizes, faults };
 }

@@ -61,7 +61,8 @@ function lookUp(name: string, names: NamedSizes, at: number): Worked {
   const nearest = nearestWord(name, known);
   const fault = `${name} is not a name listed in dimensions`;
   if (nearest !== null) return misread(fault, `Write ${nearest} if that was meant`, at);
-  if (known.length === 0) return misread(fault, `Write a number, or list ${name} in dimensions`, at);
+  if (known.length === 0)
+    return misread(fault, `Write a number, or list ${name} in dimensions`, at);
   return misread(fault, `Write a number, or one of ${known.join(", ")}`, at);
 }
 

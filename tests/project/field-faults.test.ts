@@ -27,12 +27,12 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   [{ summary: "" }, "8 summary: has no value. Write one, or take the line out."],
   [{ sumary: "x" }, "8 sumary: is not a key that is known here. Write summary if that was meant."],
   [
-    { country: "uk" },
-    '8 country: expected a country of two capitals such as GB, got "uk". Write GB, US, DE ….',
+    { country: "UK" },
+    '8 country: expected a country of two capitals such as GB, got "UK". Write two capitals, such as GB (not UK) or US.',
   ],
   [
     { language: "English!" },
-    '8 language: expected a language such as en-GB, got "English!". Write en, en-GB, fr ….',
+    '8 language: expected a language such as en-GB, got "English!". Write en-GB.',
   ],
   [
     { copies: "0" },

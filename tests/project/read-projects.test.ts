@@ -209,6 +209,8 @@ describe("reading a sound project", () => {
       fix: "Take base/top out",
     });
     expect(fault).toBeInstanceOf(ProjectError);
+    const word = placeFault(project, { field: "words.4", fault: "is not a step", fix: "Mend it" });
+    expect(word.line).toBe(85);
     expect(fault.message).toBe(
       "content/every-key.md:42 solids.bench.cover.panels.1: cannot lie flat. Take base/top out.",
     );

@@ -8,7 +8,7 @@ const valueOf = <T>(reading: Reading<T>): T | string =>
   reading.ok ? reading.value : reading.fault;
 
 describe("reading a density", () => {
-  // check-values F1, worldwidefoam.com density cross-reference: lb/ft³ to the whole kg/m³.
+  // http://worldwidefoam.com/worldwide-foam/news/density-cross-reference: lb/ft³ to the whole kg/m³.
   test.each([
     [1, 16],
     [1.5, 24],
@@ -93,7 +93,7 @@ describe("printing amounts", () => {
     expect(format.formatMass(0.35, "cm")).toBe("350 g");
   });
 
-  // check-values F6: 24 × 24 × 4 in at 1.8 lb/ft³ is 2.40 lb = 1.09 kg.
+  // Worked by hand: 24 × 24 × 4 in at 1.8 lb/ft³ is 2.40 lb = 1.09 kg.
   test("the mass of a worked block reads the same both ways", () => {
     const density = valueOf(parseDensity("1.8 lb/ft3"));
     const kilograms = Number(density) * 24 * 24 * 4 * 0.0254 ** 3;
@@ -102,7 +102,8 @@ describe("printing amounts", () => {
     expect(format.formatMass(kilograms, "cm")).toBe("1.1 kg");
   });
 
-  // check-values F2, foam-industries.com: 12 × 12 × 4 in at 1.7 lb/ft³ is 0.567 lb = 9.1 oz.
+  // https://www.foam-industries.com/news/how-much-does-my-foam-part-weigh: 12 × 12 × 4 in at
+  // 1.7 lb/ft³ is 0.567 lb, which is 9.1 oz.
   test("less than a pound prints in ounces", () => {
     expect(format.formatMass(0.567 * 0.45359237, "in")).toBe("9.1 oz");
   });

@@ -23,7 +23,8 @@ describe("printing a length", () => {
     [0, "0 in"],
     [-50.8, "-2 in"],
     [-12.7, "-1/2 in"],
-    // check-values G6: a 9 in bolster takes 9 × 3.14 + 1 = 29.26 in, printed in the source as 29 1/4
+    // https://www.thespruce.com/sew-a-round-bolster-pillow-2977940: a 9 in bolster takes
+    // 9 × 3.14 + 1 = 29.26 in, printed there as 29 1/4
     [29.26 * 25.4, "29 1/4 in"],
     [29.274 * 25.4, "29 1/4 in"],
   ])("%d mm prints as %s", (mm, text) => {
@@ -33,8 +34,8 @@ describe("printing a length", () => {
   test.each([
     [625, "cm", "62.5 cm"],
     [450, "cm", "45 cm"],
-    [538.52, "cm", "53.9 cm"], // check-values G11, a wedge 500 deep and 200 high
-    [353.55, "mm", "354 mm"], // check-values G10, the slant of a pouf
+    [538.52, "cm", "53.9 cm"], // Pythagoras: a wedge 500 deep and 200 high
+    [353.55, "mm", "354 mm"], // Pythagoras: 50 across in 350
     [620.5, "mm", "621 mm"],
     [0.4, "mm", "0.4 mm"],
     [0.2, "cm", "0.02 cm"],

@@ -5,7 +5,7 @@ import { formatShopLength, roundUpForShop, shopStep } from "../../lib/units/shop
 import type { Unit } from "../../lib/units/types.ts";
 
 describe("paper", () => {
-  // check-values Z1: ISO 216 main series A, in mm.
+  // ISO 216:2007, main series A, in mm.
   test.each([
     ["A0", 841, 1189],
     ["A1", 594, 841],
@@ -18,7 +18,8 @@ describe("paper", () => {
     expect(findPaper(name)).toMatchObject({ width, height });
   });
 
-  // check-values Z3: ANSI Y14.1 sizes A to E and legal, inches and the whole mm printed beside them.
+  // http://www.manufacturinget.org/2011/07/ansiasme-y14-1-paper-sizes/ and
+  // https://paper-size.com/c/us-paper-sizes.html: inches, and the whole mm printed beside them.
   test.each([
     ["Letter", 8.5, 11, 216, 279],
     ["Tabloid", 11, 17, 279, 432],

@@ -44,10 +44,17 @@ describe("working out named sizes", () => {
     ]);
   });
 
-  test("a long chain does not run out of room", () => {
-    const chain = Object.fromEntries(
-      Array.from({ length: 500 }, (_, n) => [`a${n}`, n === 499 ? 1 : `a${n + 1} * 1`]),
-    );
-    expect(resolve(chain).sizes.get("a0")).toBe(10);
+  test("a long chain is followed, one without end is refused", () => {
+    const chain = (count: number) =>
+      Object.fromEntries(
+        Array.from({ length: count }, (_, n) => [`a${n}`, n === count - 1 ? 1 : `a${n + 1} * 1`]),
+      );
+    expect(resolve(chain(500)).sizes.get("a0")).toBe(10);
+    const { sizes, faults } = resolve(chain(3000));
+    expect(sizes.get("a0")).toBeNull();
+    expect([...faults.values()].map(({ fault }) => fault)).toEqual([
+      "it stands at the end of a chain of 1000 names",
+      "it stands at the end of a chain of 1000 names",
+    ]);
   });
 });
