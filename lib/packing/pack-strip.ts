@@ -1,3 +1,4 @@
+import type { Count } from "../plane/types.ts";
 import { fillBottomLeft } from "./fill-bottom-left.ts";
 import { layBound } from "./lay-bound.ts";
 import { layOrders } from "./lay-orders.ts";
@@ -9,19 +10,38 @@ import type { Strip, StripJob } from "./strip-types.ts";
 /** How hard to search: `quick` in every build, `full` when asked. */
 export type Effort = "quick" | "full";
 
-const samples = { anywhere: 30, nearby: 20, touching: 30, descents: 3 } as const;
+const samples = { anywhere: 10, nearby: 8, touching: 10, descents: 2 } as const;
 
-/** Work allowed at each effort: `quick` takes about a second for forty pieces, `full` about twenty. */
-export const searchPlans: Readonly<Record<Effort, SearchPlan>> = {
-  quick: { budget: 8e6, samples, patience: 15, tries: 2, seed: 1 },
-  full: { budget: 160e6, samples, patience: 40, tries: 5, seed: 1 },
-};
+/**
+ * How hard to search at each effort: `quick` takes about a second for forty pieces, `full` about
+ * twenty. Few pieces need far less: work grows with the square of their number up to a limit.
+ */
+export function searchPlan(effort: Effort, items: Count): SearchPlan {
+  switch (effort) {
+    case "quick":
+      return {
+        budget: Math.min(24e6, 15e3 * items ** 2),
+        samples,
+        patience: 15,
+        tries: 2,
+        seed: 1,
+      };
+    case "full":
+      return {
+        budget: Math.min(400e6, 1e6 * items ** 2),
+        samples,
+        patience: 40,
+        tries: 5,
+        seed: 1,
+      };
+  }
+}
 
 /** Lay all items of a job on the shortest strip found. The same job gives the same strip. */
 export function packStrip(job: StripJob, effort: Effort): Strip {
   const table = makeNoFitTable(job.forms);
   const start = startStrip(job, table, effort);
-  return shortenStrip(job, table, start, layBound(job), searchPlans[effort]);
+  return shortenStrip(job, table, start, layBound(job), searchPlan(effort, job.items.length));
 }
 
 /** The best of the bottom-left lays. */
