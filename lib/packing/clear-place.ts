@@ -1,23 +1,6 @@
 import type { Count, Mm } from "../plane/types.ts";
-import type { NoFitTable } from "./no-fit-table.ts";
-import { noFitDepth, touching } from "./no-fit-depth.ts";
+import { touching } from "./no-fit-depth.ts";
 import type { StripJob, StripPlace } from "./strip-types.ts";
-
-/** Whether a form at a place keeps clear of other places and of the walls. Touching is clear. */
-export function isClear(
-  job: StripJob,
-  table: NoFitTable,
-  place: StripPlace,
-  others: readonly StripPlace[],
-): boolean {
-  return (
-    crossesNoWall(job, place.form, place.y) &&
-    others.every(
-      (other) =>
-        noFitDepth(table(other.form, place.form), place.x - other.x, place.y - other.y) <= touching,
-    )
-  );
-}
 
 /** Whether a form at a height lies wholly below or above every wall. */
 export function crossesNoWall(job: StripJob, form: Count, y: Mm): boolean {

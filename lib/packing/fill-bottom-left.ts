@@ -1,8 +1,8 @@
 import type { Count, Mm, Point } from "../plane/types.ts";
-import { isClear, stripLength } from "./clear-place.ts";
+import { crossesNoWall, stripLength } from "./clear-place.ts";
 import { type NoFit, perEdge } from "./no-fit.ts";
 import type { NoFitTable } from "./no-fit-table.ts";
-import { touching } from "./no-fit-depth.ts";
+import { noFitDepth, touching } from "./no-fit-depth.ts";
 import { stepCandidates } from "./step-candidates.ts";
 import type { Strip, StripItem, StripJob, StripPlace } from "./strip-types.ts";
 
@@ -58,16 +58,16 @@ function findFormPlace(
   limit: Mm,
 ): StripPlace | null {
   const room = Math.max(0, job.width - job.forms[form]!.width);
+  const regions = placed.map((other) => ({ region: table(other.form, form), at: other }));
   let best: StripPlace | null = null;
   const consider = (x: Mm, y: Mm): void => {
     if (x < -touching || x > room + touching || y < -touching) return;
     const place = { form, x: Math.min(Math.max(x, 0), room), y: Math.max(y, 0) };
     if (best === null ? place.y > limit : !isLower(place, best)) return;
-    if (isClear(job, table, place, placed)) best = place;
+    if (crossesNoWall(job, form, place.y) && isClearOf(regions, place)) best = place;
   };
   const ceiling = (): Mm => best?.y ?? limit;
   const top = Math.max(stripLength(job, placed), ...job.walls);
-  const regions = placed.map((other) => ({ region: table(other.form, form), at: other }));
   if (item.stepX > 0 || item.stepY > 0) {
     stepCandidates(item, room, regions, top, consider, () => best !== null);
     return best;
@@ -77,6 +77,14 @@ function findFormPlace(
   considerCrossings(regions, room, ceiling, consider);
   if (best === null) consider(0, top);
   return best;
+}
+
+/** Whether a place keeps clear of placed regions. Touching is clear. */
+function isClearOf(regions: readonly PlacedRegion[], { x, y }: StripPlace): boolean {
+  for (const { region, at } of regions) {
+    if (noFitDepth(region, x - at.x, y - at.y) > touching) return false;
+  }
+  return true;
 }
 
 const isLower = (a: StripPlace, b: StripPlace): boolean =>
@@ -124,7 +132,7 @@ function considerCrossings(
       const left = Math.max(0, one.region.minX + one.at.x, two.region.minX + two.at.x);
       const right = Math.min(room, one.region.maxX + one.at.x, two.region.maxX + two.at.x);
       if (low > high || left > right || high < 0 || low > ceiling()) continue;
-      crossRegions(one, two, ceiling, consider);
+      crossRegions(one, two, ceiling(), consider);
     }
   });
 }
@@ -132,30 +140,54 @@ function considerCrossings(
 function crossRegions(
   one: PlacedRegion,
   two: PlacedRegion,
-  ceiling: () => Mm,
+  ceiling: Mm,
   consider: (x: Mm, y: Mm) => void,
 ): void {
-  const [a, b] = [one.region.edges, two.region.edges];
-  const shiftX = two.at.x - one.at.x;
-  const shiftY = two.at.y - one.at.y;
-  for (let i = 0; i < a.length; i += perEdge) {
+  const window: Window = {
+    left: Math.max(one.region.minX + one.at.x, two.region.minX + two.at.x),
+    right: Math.min(one.region.maxX + one.at.x, two.region.maxX + two.at.x),
+    low: Math.max(0, one.region.minY + one.at.y, two.region.minY + two.at.y),
+    high: Math.min(ceiling, one.region.maxY + one.at.y, two.region.maxY + two.at.y),
+  };
+  const a = edgesWithin(one, window);
+  const b = edgesWithin(two, window);
+  for (let i = 0; i < a.length; i += 4) {
     const [ax, ay, ex, ey] = [a[i]!, a[i + 1]!, a[i + 2]!, a[i + 3]!];
     const low = Math.min(ay, ey);
     const high = Math.max(ay, ey);
     const left = Math.min(ax, ex);
     const right = Math.max(ax, ex);
-    if (low + one.at.y > ceiling()) continue;
-    for (let j = 0; j < b.length; j += perEdge) {
-      const cy = b[j + 1]! + shiftY;
-      const fy = b[j + 3]! + shiftY;
+    for (let j = 0; j < b.length; j += 4) {
+      const [cx, cy, fx, fy] = [b[j]!, b[j + 1]!, b[j + 2]!, b[j + 3]!];
       if ((cy < low && fy < low) || (cy > high && fy > high)) continue;
-      const cx = b[j]! + shiftX;
-      const fx = b[j + 2]! + shiftX;
       if ((cx < left && fx < left) || (cx > right && fx > right)) continue;
       const point = crossLines(ax, ay, ex - ax, ey - ay, cx, cy, fx - cx, fy - cy);
-      if (point !== null) consider(point[0] + one.at.x, point[1] + one.at.y);
+      if (point !== null) consider(point[0], point[1]);
     }
   }
+}
+
+interface Window {
+  readonly left: Mm;
+  readonly right: Mm;
+  readonly low: Mm;
+  readonly high: Mm;
+}
+
+/** Start and end of the edges of a placed region that reach into a window, one after another. */
+function edgesWithin({ region: { edges }, at }: PlacedRegion, window: Window): readonly number[] {
+  const found: number[] = [];
+  for (let i = 0; i < edges.length; i += perEdge) {
+    const ax = edges[i]! + at.x;
+    const ay = edges[i + 1]! + at.y;
+    const bx = edges[i + 2]! + at.x;
+    const by = edges[i + 3]! + at.y;
+    if ((ax < window.left && bx < window.left) || (ax > window.right && bx > window.right))
+      continue;
+    if ((ay < window.low && by < window.low) || (ay > window.high && by > window.high)) continue;
+    found.push(ax, ay, bx, by);
+  }
+  return found;
 }
 
 /** Where two stretches of line cross, null when they do not or run alike. */

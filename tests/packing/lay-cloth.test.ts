@@ -227,6 +227,6 @@ test("no lay of any pieces overlaps, hangs off or loses a piece", () => {
         .reduce((sum, each) => sum + each.copies * polygonArea(each.outline), 0);
       expect(laid).toBeCloseTo(asked, 3);
     }),
-    { numRuns: 40, seed: 7 },
+    { numRuns: 20, seed: 7 },
   );
-});
+}, 60_000);

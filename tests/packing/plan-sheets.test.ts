@@ -104,6 +104,6 @@ test("every sheet plan is sound, and kerf added to parts and sheet alike changes
       const plain = planSheets(wide, [sheet([1220 + kerf, 1000 + kerf])], { tries: 60 });
       expect(plain[0]!.needed).toBe(plans[0]!.needed);
     }),
-    { numRuns: 30, seed: 9 },
+    { numRuns: 20, seed: 9 },
   );
-});
+}, 30_000);
