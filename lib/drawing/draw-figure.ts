@@ -1,10 +1,17 @@
 import { clothPieces } from "./cloth-pieces.ts";
+import { drawAssembly, standingParts } from "./draw-assembly.ts";
 import { drawBoards } from "./draw-boards.ts";
 import { drawCutPlan } from "./draw-cut-plan.ts";
 import { drawGlue } from "./draw-glue.ts";
 import { drawLay } from "./draw-lay.ts";
+import { drawMap } from "./draw-map.ts";
+import { drawOpening } from "./draw-opening.ts";
 import { drawPanel } from "./draw-panel.ts";
+import { drawSeam } from "./draw-seam.ts";
 import { drawSolid } from "./draw-solid.ts";
+import { drawWay } from "./draw-way.ts";
+import type { Mm } from "../plane/types.ts";
+import type { Cover } from "../seams/types.ts";
 import type { DrawingInput, Figure, FigureLimits } from "./types.ts";
 
 /**
@@ -13,6 +20,13 @@ import type { DrawingInput, Figure, FigureLimits } from "./types.ts";
  * @source our choice: 210 − 2 × 20 mm of margin; two thirds of the height leave room for the words
  */
 export const pageLimits: FigureLimits = { width: 170, height: 200 };
+
+/**
+ * Heights that kinds of figure keep to, so that their words fit the same page.
+ *
+ * @source our choice: half a page for views, a third for a step
+ */
+const kindHeights: Readonly<Record<string, Mm>> = { solid: 105, glue: 125, opening: 90, seam: 110, pieces: 120 };
 
 /** Draws the figure when its turn comes. */
 type Drawer = (limits: FigureLimits) => Figure;
@@ -24,7 +38,9 @@ export function drawFigure(
   limits: FigureLimits = pageLimits,
 ): Figure | null {
   const drawer = figureDrawers(input).get(id);
-  return drawer ? drawer(limits) : null;
+  if (!drawer) return null;
+  const most = kindHeights[id.split("/")[0] ?? ""] ?? limits.height;
+  return drawer({ ...limits, height: Math.min(limits.height, most) });
 }
 
 /** Every figure that can be drawn, in the order of the booklet. */
@@ -42,6 +58,9 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
     if (solid.blocks.length > 1)
       drawers.set(`glue/${solid.id}`, (limits) => drawGlue(input, solid, limits));
   }
+  if (input.solids.length === 0 && standingParts(input.project).length > 0)
+    drawers.set("pieces/all", (limits) => drawAssembly(input, limits));
+  for (const cover of input.covers) addCover(drawers, input, cover);
   for (const { piece, panel } of clothPieces(input))
     drawers.set(`panel/${piece.id}`, (limits) => drawPanel(input, piece, { panel, limits }));
   for (const lay of input.lays)
@@ -56,4 +75,18 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
     if (plan.used.length > 0)
       drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, limits));
   return drawers;
+}
+
+function addCover(drawers: Map<string, Drawer>, input: DrawingInput, cover: Cover): void {
+  const solid = input.solids.find(({ id }) => id === cover.solid);
+  if (solid && cover.panels.length > 0)
+    drawers.set(`map/${cover.solid}`, (limits) => drawMap(input, cover, { solid, limits }));
+  for (const way of cover.ways)
+    drawers.set(`ways/${cover.solid}/${way.id}`, (limits) => drawWay(cover, way, limits));
+  for (const seam of cover.seams)
+    drawers.set(`seam/${cover.solid}/${seam.id}`, (limits) =>
+      drawSeam(input, cover, { seam, limits }),
+    );
+  if (solid && cover.opening)
+    drawers.set(`opening/${cover.solid}`, (limits) => drawOpening(input, cover, { solid, limits }));
 }

@@ -8,8 +8,8 @@ import { drawUpArrow } from "./draw-up-arrow.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
-import { insidePoints } from "./inside-point.ts";
-import { textStyles } from "./measure-text.ts";
+import { insidePoints, isInsideRings } from "./inside-point.ts";
+import { measureText, textStyles } from "./measure-text.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
 import { pieceLines } from "./piece-lines.ts";
@@ -69,12 +69,17 @@ function topLabel(rings: readonly Polygon[]): Label {
   const box = boxOfPoints(rings.flat());
   const highest = rings.flat().filter(([, y]) => y < box.top + 0.2);
   const middle = highest.reduce((sum, [x]) => sum + x / highest.length, 0);
-  const drops: readonly Mm[] = [4.5, 6, 8, 11, 14];
+  const drops: readonly Mm[] = [4.5, 6, 8, 11];
+  const text = "this edge to the top";
+  const half = measureText(text, "label") / 2;
+  const fits = ([x, y]: Point) =>
+    y < box.top + (box.bottom - box.top) * 0.4 &&
+    [-half, 0, half].every((shift) => isInsideRings([x + shift, y], rings));
   const across = [0, -12, 12, -24, 24, -36, 36].map((shift) => middle + shift);
-  const inside = drops.flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
+  const inside = drops.flatMap((drop) => across.map((x): Point => [x, box.top + drop])).filter(fits);
   const outside = [-7, -10, -14].flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
   const candidates = [...inside, ...outside].map((at): Candidate => ({ at, anchor: "middle", leader: null }));
-  return { lines: ["this edge to the top"], style: "label", candidates };
+  return { lines: [text], style: "label", candidates };
 }
 
 /** The name and what to cut, inside where there is room, else above the drawing. */

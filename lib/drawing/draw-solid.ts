@@ -1,16 +1,15 @@
 import { formatLength, formatSizes } from "../units/index.ts";
-import type { Degrees } from "../plane/types.ts";
+import type { Degrees, Ratio } from "../plane/types.ts";
 import type { Solid } from "../solids/types.ts";
-import { boxOfInks } from "./boxes.ts";
-import { dotInk } from "./dot-ink.ts";
 import { drawBody } from "./draw-body.ts";
 import { drawBoxSizes } from "./draw-box-sizes.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { insidePoints } from "./inside-point.ts";
 import { makeScene } from "./mesh-scene.ts";
-import { type Callout, placeBeside } from "./place-beside.ts";
+import type { Callout } from "./place-beside.ts";
 import { pictureSize } from "./picture-size.ts";
+import { sizeAndName } from "./size-and-name.ts";
 import { BEHIND_VIEW, FRONT_VIEW, spaceView } from "./space-view.ts";
 import type { DrawingInput, Figure, FigureLimits, Picture } from "./types.ts";
 import { visibleFaces } from "./visible-faces.ts";
@@ -50,15 +49,11 @@ function solidPicture(
 ): Picture {
   const scene = makeScene([{ mesh: solid.mesh }], spaceView(azimuth, elevation, scale));
   const body = drawBody(scene);
-  const sizes = drawBoxSizes(solid, scene.view, write);
+  const sizes = (height: Ratio) => drawBoxSizes(solid, scene.view, write, [0.5, 0.5, height]);
   const callouts: Callout[] = visibleFaces(scene).flatMap(({ face, region }) => {
     const label = solid.faces.find(({ id }) => id === face)?.label;
     const [at] = insidePoints(region, 1);
     return label && at ? [{ lines: [label], style: "label", to: at }] : [];
   });
-  const inks = [body, ...sizes];
-  return {
-    inks: [...inks, ...placeBeside(callouts, boxOfInks(inks)), ...callouts.map(({ to }) => dotInk(to))],
-    collisions: [],
-  };
+  return sizeAndName(body, callouts, sizes);
 }

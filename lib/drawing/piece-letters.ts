@@ -1,7 +1,7 @@
 import type { Piece } from "../seams/types.ts";
 import type { Mm, Point, Polygon } from "../plane/types.ts";
 import { alongPath } from "./along-path.ts";
-import { isInsideRings } from "./inside-point.ts";
+import { distanceToRings, isInsideRings } from "./inside-point.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import type { Candidate, Label, ToPaper } from "./types.ts";
 
@@ -22,6 +22,7 @@ export function pieceLetters(piece: Piece, toPaper: ToPaper): Label[] {
 export function edgePlaces(run: readonly Point[], rings: readonly Polygon[]): Candidate[] {
   const inside: Candidate[] = [];
   const outside: Candidate[] = [];
+  const doubtful: Candidate[] = [];
   for (const away of AWAY) {
     for (const share of SHARES) {
       const place = alongPath(run, share);
@@ -31,11 +32,14 @@ export function edgePlaces(run: readonly Point[], rings: readonly Polygon[]): Ca
         const spot: Point = [at[0] - along[1] * away * side, at[1] + along[0] * away * side];
         const near: Point = [at[0] - along[1] * 0.5 * side, at[1] + along[0] * 0.5 * side];
         const candidate: Candidate = { at: spot, anchor: "middle", leader: null };
-        if (isInsideRings(near, rings)) inside.push(candidate);
+        // Nearer to another edge than to its own, a letter would be read as that edge's.
+        if (distanceToRings(spot, rings) < away - 0.5) doubtful.push({ ...candidate, leader: at });
+        else if (isInsideRings(near, rings)) inside.push(candidate);
         else outside.push({ ...candidate, leader: away > 6 ? at : null });
       }
     }
   }
   // A letter far outside could be read as another edge's: those have leaders and come last.
-  return [...inside.slice(0, 2 * SHARES.length), ...outside, ...inside.slice(2 * SHARES.length)];
+  const most = 2 * SHARES.length;
+  return [...inside.slice(0, most), ...outside, ...inside.slice(most), ...doubtful];
 }
