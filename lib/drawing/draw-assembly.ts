@@ -29,10 +29,16 @@ const CARD = 3;
 /** Boards and sheets with a place of their own, put together; null where there are none. */
 export function standingParts(project: Project): StandingPart[] {
   return project.pieces.flatMap((piece): StandingPart[] => {
-    const standing = standPiece(piece, project.stock.find(({ id }) => id === piece.stock));
+    const standing = standPiece(
+      piece,
+      project.stock.find(({ id }) => id === piece.stock),
+    );
     if (!standing) return [];
     const rings = [piece.outline.outer, ...piece.outline.holes].map((loop) =>
-      flattenPath(pathOfLoop(loop, ([x, y]) => [x, y]), 0.3).slice(0, -1),
+      flattenPath(
+        pathOfLoop(loop, ([x, y]) => [x, y]),
+        0.3,
+      ).slice(0, -1),
     );
     return [{ piece, mesh: { mesh: extrudeOutline(rings, standing), body: piece.id } }];
   });
@@ -41,7 +47,8 @@ export function standingParts(project: Project): StandingPart[] {
 function standPiece(piece: PieceSpec, stock: Stock | undefined): Standing | null {
   if (!piece.at || !stock || (stock.kind !== "sheet" && stock.kind !== "board")) return null;
   const across: Axis = piece.along ?? "x";
-  const thin: Axis = piece.thin ?? (stock.kind === "sheet" && across !== "z" ? "z" : across === "x" ? "y" : "x");
+  const thin: Axis =
+    piece.thin ?? (stock.kind === "sheet" && across !== "z" ? "z" : across === "x" ? "y" : "x");
   const up = (["x", "y", "z"] as const).find((axis) => axis !== across && axis !== thin) ?? "z";
   const thickness = stock.kind === "sheet" ? stock.thickness : (stock.section[1] ?? CARD);
   return { across, up, thin, thickness, at: piece.at };
@@ -57,7 +64,9 @@ export function drawAssembly(input: DrawingInput, limits: FigureLimits): Figure 
     pictureSize(meshes, FRONT_VIEW),
     limits,
   );
-  const names = parts.map(({ piece }) => `${piece.label} ${formatSizes(piece.size, input.project)}`);
+  const names = parts.map(
+    ({ piece }) => `${piece.label} ${formatSizes(piece.size, input.project)}`,
+  );
   return finishFigure(
     {
       id: "pieces/all",
@@ -76,14 +85,19 @@ function assemblyPicture(
   { box, scale }: { readonly box: { min: Point3; size: Point3 }; readonly scale: number },
 ): Picture {
   const view = spaceView(FRONT_VIEW[0], FRONT_VIEW[1], scale);
-  const scene = makeScene(parts.map(({ mesh }) => mesh), view);
+  const scene = makeScene(
+    parts.map(({ mesh }) => mesh),
+    view,
+  );
   const body = drawBody(scene);
   const write = (length: Mm) => formatLength(length, project);
   const sizes = (height: Ratio) => drawBoxSizes(box, view, write, [0.5, 0.5, height]);
   const faces = visibleFaces(scene);
   const callouts = parts.flatMap(({ piece }): Callout[] => {
     const own = faces.filter(({ face }) => face.startsWith(`${piece.id}:`));
-    const spots = own.map(({ region }) => insidePoints(region, 1)[0]).filter((at) => at !== undefined);
+    const spots = own
+      .map(({ region }) => insidePoints(region, 1)[0])
+      .filter((at) => at !== undefined);
     const [to] = spots;
     return to ? [{ lines: [piece.label], style: "label", to }] : [];
   });
@@ -92,8 +106,10 @@ function assemblyPicture(
 
 function boxRound(meshes: readonly SceneMesh[]): { min: Point3; size: Point3 } {
   const points = meshes.flatMap(({ mesh }) => mesh.points);
-  const least = (axis: 0 | 1 | 2) => points.reduce((best, point) => Math.min(best, point[axis]), Infinity);
-  const most = (axis: 0 | 1 | 2) => points.reduce((best, point) => Math.max(best, point[axis]), -Infinity);
+  const least = (axis: 0 | 1 | 2) =>
+    points.reduce((best, point) => Math.min(best, point[axis]), Infinity);
+  const most = (axis: 0 | 1 | 2) =>
+    points.reduce((best, point) => Math.max(best, point[axis]), -Infinity);
   const min: Point3 = [least(0), least(1), least(2)];
   return { min, size: [most(0) - min[0], most(1) - min[1], most(2) - min[2]] };
 }

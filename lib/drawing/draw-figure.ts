@@ -26,7 +26,13 @@ export const pageLimits: FigureLimits = { width: 170, height: 200 };
  *
  * @source our choice: half a page for views, a third for a step
  */
-const kindHeights: Readonly<Record<string, Mm>> = { solid: 105, glue: 125, opening: 90, seam: 110, pieces: 120 };
+const kindHeights: Readonly<Record<string, Mm>> = {
+  solid: 105,
+  glue: 125,
+  opening: 90,
+  seam: 110,
+  pieces: 120,
+};
 
 /** Draws the figure when its turn comes. */
 type Drawer = (limits: FigureLimits) => Figure;
@@ -51,7 +57,9 @@ export function listFigures(input: DrawingInput): string[] {
 function figureDrawers(input: DrawingInput): Map<string, Drawer> {
   const drawers = new Map<string, Drawer>();
   for (const solid of input.solids) {
-    drawers.set(`solid/${solid.id}`, (limits) => drawSolid(input, solid, { side: "front", limits }));
+    drawers.set(`solid/${solid.id}`, (limits) =>
+      drawSolid(input, solid, { side: "front", limits }),
+    );
     drawers.set(`solid/${solid.id}/behind`, (limits) =>
       drawSolid(input, solid, { side: "behind", limits }),
     );

@@ -79,7 +79,11 @@ function gluePicture(
     ...motionInks(exploded, scene),
   ];
   return {
-    inks: [...inks, ...placeBeside(callouts, boxOfInks(inks)), ...callouts.map(({ to }) => dotInk(to))],
+    inks: [
+      ...inks,
+      ...placeBeside(callouts, boxOfInks(inks)),
+      ...callouts.map(({ to }) => dotInk(to)),
+    ],
     collisions: [],
   };
 }
@@ -90,7 +94,10 @@ function overlaysOf({ shifts, joints }: Exploded, { view }: Scene): Overlay[] {
     const still = joint.blocks.find((id) => id !== moved) ?? moved;
     const owner = dot(away, view.towards) > 0 ? still : moved;
     const shift = shifts.get(owner) ?? [0, 0, 0];
-    return { face: owner, outlines: joint.outlines.map((outline) => outline.map((p) => plus(p, shift))) };
+    return {
+      face: owner,
+      outlines: joint.outlines.map((outline) => outline.map((p) => plus(p, shift))),
+    };
   });
 }
 
@@ -109,9 +116,13 @@ function motionInks({ shifts, joints }: Exploded, scene: Scene): Ink[] {
     const line = { from: plus(middle, b), to: plus(middle, a) };
     const seen = hideLines([line], scene).filter(({ isVisible }) => isVisible);
     return seen.flatMap(({ from, to }) => {
-      const isWhole = project(scene.view, line.to).every((value, i) => Math.abs(value - (to[i] ?? 0)) < 0.3);
+      const isWhole = project(scene.view, line.to).every(
+        (value, i) => Math.abs(value - (to[i] ?? 0)) < 0.3,
+      );
       if (isWhole) return drawArrow(from, to, "motion");
-      return [{ kind: "path", className: "line motion", paths: [pathOf([from, to])], isObstacle: true }];
+      return [
+        { kind: "path", className: "line motion", paths: [pathOf([from, to])], isObstacle: true },
+      ];
     });
   });
 }

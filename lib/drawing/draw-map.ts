@@ -39,14 +39,21 @@ export function drawMap(
     );
   // Both views at one scale: the smaller of the two.
   const scale = Math.min(view(FRONT_VIEW).scale, view(BEHIND_VIEW).scale);
-  const views = [FRONT_VIEW, BEHIND_VIEW].map((angles) => mapView(solid, cover.panels, angles, scale));
+  const views = [FRONT_VIEW, BEHIND_VIEW].map((angles) =>
+    mapView(solid, cover.panels, angles, scale),
+  );
   const above = besideEachOther(views, limits.width);
   const used = boxOfInks(above.inks);
   const rest = { width: limits.width, height: limits.height - (used.bottom - used.top) - GAP };
   const flat = fitScale((ratio) => flatPanels(cover.panels, ratio, limits.width), [0, 0], rest);
   const flatBox = boxOfInks(flat.picture.inks);
-  const moved = shiftInks(flat.picture.inks, [used.left - flatBox.left, used.bottom + GAP - flatBox.top]);
-  const sizes = cover.panels.map(({ id, label, size }) => `${id} ${label} ${formatSizes(size, input.project)}`);
+  const moved = shiftInks(flat.picture.inks, [
+    used.left - flatBox.left,
+    used.bottom + GAP - flatBox.top,
+  ]);
+  const sizes = cover.panels.map(
+    ({ id, label, size }) => `${id} ${label} ${formatSizes(size, input.project)}`,
+  );
   return finishFigure(
     {
       id: `map/${cover.solid}`,
@@ -80,7 +87,9 @@ export function mapView(
     for (const { region } of own) {
       if (region.length === 0) continue;
       regions.push({ region, index });
-      const candidates = insidePoints(region, 30).map((at) => ({ at, anchor: "middle", leader: null }) as const);
+      const candidates = insidePoints(region, 30).map(
+        (at) => ({ at, anchor: "middle", leader: null }) as const,
+      );
       const label: Label = { lines: [panel.id], style: "name", candidates };
       const [to] = insidePoints(region, 1);
       if (placeLabels([label], [body]).collisions.length === 0) labels.push(label);
@@ -88,9 +97,14 @@ export function mapView(
     }
   });
   const placed = placeLabels(labels, [body]);
-  const clear = placed.inks.flatMap((ink) => (ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : []));
+  const clear = placed.inks.flatMap((ink) =>
+    ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : [],
+  );
   const fills = regions.flatMap(({ region, index }) => fillPanel(region, index, clear));
-  const named = [...placeBeside(callouts, boxOfInks([body])), ...callouts.map(({ to }) => dotInk(to))];
+  const named = [
+    ...placeBeside(callouts, boxOfInks([body])),
+    ...callouts.map(({ to }) => dotInk(to)),
+  ];
   return { inks: [...fills, body, ...placed.inks, ...named], collisions: placed.collisions };
 }
 
@@ -106,7 +120,11 @@ function besideEachOther(views: readonly Picture[], width: Mm): Picture {
 /** The panels laid flat in rows at one scale, hatched as in the views, each with its name. */
 export function flatPanels(panels: readonly Panel[], scale: Ratio, width: Mm): Picture {
   const items = panels.map((panel, index) => flatPanel(panel, index, scale));
-  const shifts = flowBoxes(items.map((inks) => boxOfInks(inks)), width - 3, 6);
+  const shifts = flowBoxes(
+    items.map((inks) => boxOfInks(inks)),
+    width - 3,
+    6,
+  );
   return {
     inks: items.flatMap((inks, index) => shiftInks(inks, shifts[index] ?? [0, 0])),
     collisions: [],
@@ -115,13 +133,17 @@ export function flatPanels(panels: readonly Panel[], scale: Ratio, width: Mm): P
 
 function flatPanel(panel: Panel, index: number, scale: Ratio): Ink[] {
   const { region, lines, box } = layPanel(panel, scale);
-  const candidates = insidePoints(region, 60).map((at) => ({ at, anchor: "middle", leader: null }) as const);
+  const candidates = insidePoints(region, 60).map(
+    (at) => ({ at, anchor: "middle", leader: null }) as const,
+  );
   const twin = panel.mirrorOf ? `, mirror of ${panel.mirrorOf}` : "";
   const wordings = [[panel.id, `${panel.label}${twin}`], [`${panel.id}${twin}`]];
   for (const wording of wordings) {
     const placed = placeLabels([{ lines: wording, style: "name", candidates }], lines);
     if (candidates.length === 0 || placed.collisions.length > 0) continue;
-    const clear = placed.inks.flatMap((ink) => (ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : []));
+    const clear = placed.inks.flatMap((ink) =>
+      ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : [],
+    );
     return [...fillPanel(region, index, clear), ...lines, ...placed.inks];
   }
   // Too small to write on: the name stands under it.

@@ -13,7 +13,15 @@ import { pathOf } from "./paper-path.ts";
 import { pictureSize } from "./picture-size.ts";
 import { placeLabels } from "./place-labels.ts";
 import { dot, nearness, project, type SpaceView, spaceView } from "./space-view.ts";
-import type { Candidate, DrawingInput, Figure, FigureLimits, Ink, Label, Picture } from "./types.ts";
+import type {
+  Candidate,
+  DrawingInput,
+  Figure,
+  FigureLimits,
+  Ink,
+  Label,
+  Picture,
+} from "./types.ts";
 
 /** Views tried for an opening: the first that shows most of it wins. */
 const views: readonly (readonly [Degrees, Degrees])[] = [
@@ -127,13 +135,18 @@ function pushArrow(
   view: SpaceView,
 ): { inks: Ink[]; tail: Point } {
   const points = edges.flatMap(({ path }) => path);
-  const sum = points.reduce((a, b): Point3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]], [0, 0, 0] as Point3);
+  const sum = points.reduce((a, b): Point3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]], [
+    0, 0, 0,
+  ] as Point3);
   const count = Math.max(1, points.length);
   const middle = project(view, [sum[0] / count, sum[1] / count, sum[2] / count]);
   const direction = project({ ...view, scale: 1 }, away);
   const reach = Math.hypot(...direction);
   // Looking straight along the arrow: let it come from below.
-  const out: Point = reach > 0.2 ? [direction[0] / reach, direction[1] / reach] : [0, nearness(view, away) > 0 ? 1 : -1];
+  const out: Point =
+    reach > 0.2
+      ? [direction[0] / reach, direction[1] / reach]
+      : [0, nearness(view, away) > 0 ? 1 : -1];
   const at = (by: Mm): Point => [middle[0] + out[0] * by, middle[1] + out[1] * by];
   return { inks: drawArrow(at(30), at(6), "stock"), tail: at(30) };
 }

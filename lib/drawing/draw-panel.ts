@@ -23,7 +23,11 @@ export function drawPanel(
   piece: Piece,
   { panel, limits }: { readonly panel: Panel | null; readonly limits: FigureLimits },
 ): Figure {
-  const fitted = fitScale((scale) => piecePicture(input, piece, panel, scale), piece.cutSize, limits);
+  const fitted = fitScale(
+    (scale) => piecePicture(input, piece, panel, scale),
+    piece.cutSize,
+    limits,
+  );
   return finishFigure(
     {
       id: `panel/${piece.id}`,
@@ -49,7 +53,9 @@ function piecePicture(
   );
   const sizes = pieceSizes(piece, toPaper, project);
   const diagonal = checkDiagonal(piece);
-  const measured = diagonal ? drawDiagonal(diagonal, toPaper, { style: project, others: lines }) : [];
+  const measured = diagonal
+    ? drawDiagonal(diagonal, toPaper, { style: project, others: lines })
+    : [];
   let inks = [...lines, ...sizes, ...measured];
   // The letters come first: they can stand in fewest places. Then the arrow, then the words.
   const letters = placeLabels(pieceLetters(piece, toPaper), inks);
@@ -61,7 +67,10 @@ function piecePicture(
     [...(isUpright ? [topLabel(rings)] : []), nameLabel(piece, rings, [box.left, box.top])],
     inks,
   );
-  return { inks: [...inks, ...words.inks], collisions: [...letters.collisions, ...words.collisions] };
+  return {
+    inks: [...inks, ...words.inks],
+    collisions: [...letters.collisions, ...words.collisions],
+  };
 }
 
 /** "This edge to the top", just under the highest edge or above it. */
@@ -76,9 +85,15 @@ function topLabel(rings: readonly Polygon[]): Label {
     y < box.top + (box.bottom - box.top) * 0.4 &&
     [-half, 0, half].every((shift) => isInsideRings([x + shift, y], rings));
   const across = [0, -12, 12, -24, 24, -36, 36].map((shift) => middle + shift);
-  const inside = drops.flatMap((drop) => across.map((x): Point => [x, box.top + drop])).filter(fits);
+  const inside = drops
+    .flatMap((drop) => across.map((x): Point => [x, box.top + drop]))
+    .filter(fits);
   const outside = [-7, -10, -14].flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
-  const candidates = [...inside, ...outside].map((at): Candidate => ({ at, anchor: "middle", leader: null }));
+  const candidates = [...inside, ...outside].map((at): Candidate => ({
+    at,
+    anchor: "middle",
+    leader: null,
+  }));
   return { lines: [text], style: "label", candidates };
 }
 
@@ -86,7 +101,11 @@ function topLabel(rings: readonly Polygon[]): Label {
 function nameLabel(piece: Piece, rings: readonly Polygon[], corner: Point): Label {
   const lines = [pieceName(piece), ...pieceNotes(piece)];
   const height = lines.length * textStyles.name.size * 1.2;
-  const inside = insidePoints(rings, 200).map((at): Candidate => ({ at, anchor: "middle", leader: null }));
+  const inside = insidePoints(rings, 200).map((at): Candidate => ({
+    at,
+    anchor: "middle",
+    leader: null,
+  }));
   const above: Candidate[] = [3, 8, 14].map((gap) => ({
     at: [corner[0], corner[1] - gap - height / 2],
     anchor: "start",

@@ -24,7 +24,9 @@ export function drawSeam(
   { seam, limits }: { readonly seam: Seam; readonly limits: FigureLimits },
 ): Figure {
   const ids = [...new Set(seam.panels)];
-  const pieces = ids.flatMap((id) => cover.pieces.find(({ panel, id: own }) => panel === id || own === id) ?? []);
+  const pieces = ids.flatMap(
+    (id) => cover.pieces.find(({ panel, id: own }) => panel === id || own === id) ?? [],
+  );
   const fitted = fitScale(
     (scale) => seamPicture(cover, pieces, { seam, scale, width: limits.width }),
     [0, 0],
@@ -32,7 +34,8 @@ export function drawSeam(
   );
   const [a, b] = seam.length;
   const length = formatLength(a, input.project);
-  const eased = Math.abs(a - b) > 0.5 ? ` Ease ${formatLength(Math.abs(a - b), input.project)} in.` : "";
+  const eased =
+    Math.abs(a - b) > 0.5 ? ` Ease ${formatLength(Math.abs(a - b), input.project)} in.` : "";
   return finishFigure(
     {
       id: `seam/${cover.solid}/${seam.id}`,
@@ -51,7 +54,11 @@ function seamPicture(
   { seam, scale, width }: { seam: Seam; scale: Ratio; width: number },
 ): Picture {
   const pictures = pieces.map((piece) => seamPiece(cover, piece, seam, scale));
-  const shifts = flowBoxes(pictures.map(({ inks }) => boxOfInks(inks)), width - 3, 14);
+  const shifts = flowBoxes(
+    pictures.map(({ inks }) => boxOfInks(inks)),
+    width - 3,
+    14,
+  );
   return {
     inks: pictures.flatMap(({ inks }, index) => shiftInks(inks, shifts[index] ?? [0, 0])),
     collisions: pictures.flatMap(({ collisions }) => collisions),
@@ -72,21 +79,28 @@ function seamPiece(cover: Cover, piece: Piece, seam: Seam, scale: Ratio): Pictur
     .filter((notch) => notch.seam === seam.id)
     .flatMap(({ at, towards }) => {
       const allowance = edges[0]?.allowance ?? 10;
-      const end: Point = [at[0] + Math.cos(towards) * allowance, at[1] + Math.sin(towards) * allowance];
+      const end: Point = [
+        at[0] + Math.cos(towards) * allowance,
+        at[1] + Math.sin(towards) * allowance,
+      ];
       return markLine([at, end], "cut")(toPaper);
     });
   const clips = piece.clips.flatMap(({ from, to }) => markLine([from, to], "stock")(toPaper));
-  const pivots = pivotPoints(edges.map(({ segments }) => segments), toPaper).map((at) => ringInk(at, 1.6, "line pivot"));
+  const pivots = pivotPoints(
+    edges.map(({ segments }) => segments),
+    toPaper,
+  ).map((at) => ringInk(at, 1.6, "line pivot"));
   const inks: Ink[] = [...pale.map(asObstacle), ...heavy, ...notches, ...clips, ...pivots];
   const rings = [piece.finished.outer].map((loop) => flattenPath(pathOfLoop(loop, toPaper), 0.1));
-  const placed = placeLabels([...letters(edges, rings, seam, toPaper), nameLabel(piece, rings)], inks);
+  const placed = placeLabels(
+    [...letters(edges, rings, seam, toPaper), nameLabel(piece, rings)],
+    inks,
+  );
   return { inks: [...inks, ...placed.inks], collisions: placed.collisions };
 }
 
-const paleMark =
-  (inks: readonly Ink[]) =>
-  (): readonly Ink[] =>
-    inks.map((ink) => (ink.kind === "path" ? { ...ink, className: "line ghost fold" } : ink));
+const paleMark = (inks: readonly Ink[]) => (): readonly Ink[] =>
+  inks.map((ink) => (ink.kind === "path" ? { ...ink, className: "line ghost fold" } : ink));
 
 /** Pale lines still may not run through words. */
 function asObstacle(ink: Ink): Ink {
@@ -94,8 +108,13 @@ function asObstacle(ink: Ink): Ink {
 }
 
 /** Corners within one seam's run on a piece: stop there with the needle down and turn. */
-function pivotPoints(runs: readonly Piece["edges"][number]["segments"][], toPaper: ToPaper): Point[] {
-  const ends = runs.flatMap((segments) => segments.map((segment) => ({ from: segment.from, to: segment.to })));
+function pivotPoints(
+  runs: readonly Piece["edges"][number]["segments"][],
+  toPaper: ToPaper,
+): Point[] {
+  const ends = runs.flatMap((segments) =>
+    segments.map((segment) => ({ from: segment.from, to: segment.to })),
+  );
   const pivots: Point[] = [];
   for (const a of ends) {
     for (const b of ends) {
@@ -124,7 +143,9 @@ function letters(
 
 function nameLabel(piece: Piece, rings: readonly Polygon[]): Label {
   const box = boxOfPoints(rings.flat());
-  const inside = insidePoints(rings, 100).map((at) => ({ at, anchor: "middle", leader: null }) as const);
+  const inside = insidePoints(rings, 100).map(
+    (at) => ({ at, anchor: "middle", leader: null }) as const,
+  );
   const under = [9, 12, 16, 20].map(
     (gap) => ({ at: [box.left, box.bottom + gap], anchor: "start", leader: null }) as const,
   );
