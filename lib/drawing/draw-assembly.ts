@@ -55,7 +55,10 @@ function standPiece(piece: PieceSpec, stock: Stock | undefined): Standing | null
 }
 
 /** The whole thing put together from its boards and sheets, hidden lines removed. */
-export function drawAssembly(input: DrawingInput, limits: FigureLimits): Figure {
+export function drawAssembly(
+  input: DrawingInput,
+  { id, limits }: { readonly id: string; readonly limits: FigureLimits },
+): Figure {
   const parts = standingParts(input.project);
   const meshes = parts.map(({ mesh }) => mesh);
   const box = boxRound(meshes);
@@ -69,7 +72,7 @@ export function drawAssembly(input: DrawingInput, limits: FigureLimits): Figure 
   );
   return finishFigure(
     {
-      id: "pieces/all",
+      id,
       title: "The parts put together",
       alt: `${formatSizes(box.size, input.project)} overall (length, depth, height), made of: ${names.join("; ")}.`,
       scale: fitted.note,

@@ -1,5 +1,6 @@
 import { clothPieces } from "./cloth-pieces.ts";
 import { drawAssembly, standingParts } from "./draw-assembly.ts";
+import { drawBlock } from "./draw-block.ts";
 import { drawBoards } from "./draw-boards.ts";
 import { drawCutPlan } from "./draw-cut-plan.ts";
 import { drawGlue } from "./draw-glue.ts";
@@ -10,8 +11,10 @@ import { drawPanel } from "./draw-panel.ts";
 import { drawSeam } from "./draw-seam.ts";
 import { drawSolid } from "./draw-solid.ts";
 import { drawWay } from "./draw-way.ts";
+import type { CutPlan } from "../packing/types.ts";
 import type { Mm } from "../plane/types.ts";
 import type { Cover } from "../seams/types.ts";
+import type { Solid } from "../solids/types.ts";
 import type { DrawingInput, Figure, FigureLimits } from "./types.ts";
 
 /**
@@ -27,7 +30,10 @@ export const pageLimits: FigureLimits = { width: 170, height: 200 };
  * @source our choice: half a page for views, a third for a step
  */
 const kindHeights: Readonly<Record<string, Mm>> = {
+  finished: 105,
   solid: 105,
+  blocks: 125,
+  block: 100,
   glue: 125,
   opening: 90,
   seam: 110,
@@ -35,7 +41,7 @@ const kindHeights: Readonly<Record<string, Mm>> = {
 };
 
 /** Draws the figure when its turn comes. */
-type Drawer = (limits: FigureLimits) => Figure;
+type Drawer = (limits: FigureLimits) => Figure | null;
 
 /** Draw one figure by its id; null where the plan has no such figure. */
 export function drawFigure(
@@ -56,33 +62,52 @@ export function listFigures(input: DrawingInput): string[] {
 
 function figureDrawers(input: DrawingInput): Map<string, Drawer> {
   const drawers = new Map<string, Drawer>();
-  for (const solid of input.solids) {
-    drawers.set(`solid/${solid.id}`, (limits) =>
-      drawSolid(input, solid, { side: "front", limits }),
-    );
-    drawers.set(`solid/${solid.id}/behind`, (limits) =>
-      drawSolid(input, solid, { side: "behind", limits }),
-    );
-    if (solid.blocks.length > 1)
-      drawers.set(`glue/${solid.id}`, (limits) => drawGlue(input, solid, limits));
+  const [main] = input.solids;
+  if (main) drawers.set("finished", (limits) => drawSolid(input, main, { side: "bare", limits }));
+  for (const solid of input.solids) addSolid(drawers, input, solid);
+  if (!main && standingParts(input.project).length > 0) {
+    drawers.set("finished", (limits) => drawAssembly(input, { id: "finished", limits }));
+    drawers.set("pieces/all", (limits) => drawAssembly(input, { id: "pieces/all", limits }));
   }
-  if (input.solids.length === 0 && standingParts(input.project).length > 0)
-    drawers.set("pieces/all", (limits) => drawAssembly(input, limits));
   for (const cover of input.covers) addCover(drawers, input, cover);
-  for (const { piece, panel } of clothPieces(input))
-    drawers.set(`panel/${piece.id}`, (limits) => drawPanel(input, piece, { panel, limits }));
+  for (const { piece, panel, cover } of clothPieces(input)) {
+    const ids = [`panel/${piece.id}`];
+    // Panels of several covers share their numbers: each then goes by its solid as well.
+    if (cover && input.covers.length > 1) ids.push(`panel/${cover.solid}/${piece.id}`);
+    for (const id of ids.filter((each) => !drawers.has(each)))
+      drawers.set(id, (limits) => drawPanel(input, piece, { id, panel, limits }));
+  }
   for (const lay of input.lays)
     drawers.set(`lay/${lay.stock}`, (limits) => drawLay(input, lay, limits));
-  for (const plan of [...input.slabs, ...input.sheets])
-    plan.used.forEach((_, index) => {
-      drawers.set(`${plan.kind}/${plan.stock}/${index + 1}`, (limits) =>
-        drawCutPlan(input, plan, { index, limits }),
-      );
-    });
+  for (const plan of [...input.slabs, ...input.sheets]) addCutPlan(drawers, input, plan);
   for (const plan of input.boards)
     if (plan.used.length > 0)
       drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, limits));
   return drawers;
+}
+
+function addSolid(drawers: Map<string, Drawer>, input: DrawingInput, solid: Solid): void {
+  drawers.set(`solid/${solid.id}`, (limits) => drawSolid(input, solid, { side: "front", limits }));
+  drawers.set(`solid/${solid.id}/behind`, (limits) =>
+    drawSolid(input, solid, { side: "behind", limits }),
+  );
+  if (solid.blocks.length > 1)
+    for (const id of [`blocks/${solid.id}`, `glue/${solid.id}`])
+      drawers.set(id, (limits) => drawGlue(input, solid, { id, limits }));
+  const spec = input.project.solids.find(({ id }) => id === solid.id);
+  for (const block of spec?.blocks ?? []) {
+    if (block.kind === "box") continue;
+    const id = `block/${solid.id}/${block.id}`;
+    drawers.set(id, (limits) => drawBlock(input, block, { id, limits }));
+  }
+}
+
+function addCutPlan(drawers: Map<string, Drawer>, input: DrawingInput, plan: CutPlan): void {
+  plan.used.forEach((_, index) => {
+    drawers.set(`${plan.kind}/${plan.stock}/${index + 1}`, (limits) =>
+      drawCutPlan(input, plan, { index, limits }),
+    );
+  });
 }
 
 function addCover(drawers: Map<string, Drawer>, input: DrawingInput, cover: Cover): void {

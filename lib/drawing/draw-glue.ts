@@ -25,7 +25,12 @@ import { type Overlay, visibleFaces, visibleOverlays } from "./visible-faces.ts"
 const APART: Ratio = 0.34;
 
 /** The blocks pulled apart along their joints, glued areas hatched, arrows showing how they meet. */
-export function drawGlue(input: DrawingInput, solid: Solid, limits: FigureLimits): Figure {
+export function drawGlue(
+  input: DrawingInput,
+  solid: Solid,
+  how: { readonly id?: string; readonly limits: FigureLimits },
+): Figure {
+  const { id = `glue/${solid.id}`, limits } = how;
   const gap: Mm = APART * Math.max(...solid.size);
   const exploded = explodeBlocks(solid, gap);
   const meshes: SceneMesh[] = solid.blocks.map(({ id, mesh }) => ({
@@ -42,7 +47,7 @@ export function drawGlue(input: DrawingInput, solid: Solid, limits: FigureLimits
   const joints = solid.joints.map(({ blocks: [a, b] }) => `${a} to ${b}`);
   return finishFigure(
     {
-      id: `glue/${solid.id}`,
+      id,
       title: "Glue the blocks together",
       alt: `The blocks pulled apart: ${blocks.join("; ")}. Glue ${joints.join(", ") || "nothing"} on the crossed areas, on both sides.`,
       scale: fitted.note,

@@ -12,7 +12,7 @@ import { insidePoints, isInsideRings } from "./inside-point.ts";
 import { measureText, textStyles } from "./measure-text.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
-import { pieceLines } from "./piece-lines.ts";
+import { markLabels, pieceLines } from "./piece-lines.ts";
 import { pieceSizes } from "./piece-sizes.ts";
 import { placeLabels } from "./place-labels.ts";
 import type { Candidate, DrawingInput, Figure, FigureLimits, Label, Picture } from "./types.ts";
@@ -21,8 +21,9 @@ import type { Candidate, DrawingInput, Figure, FigureLimits, Label, Picture } fr
 export function drawPanel(
   input: DrawingInput,
   piece: Piece,
-  { panel, limits }: { readonly panel: Panel | null; readonly limits: FigureLimits },
+  how: { readonly id?: string; readonly panel: Panel | null; readonly limits: FigureLimits },
 ): Figure {
+  const { id = `panel/${piece.id}`, panel, limits } = how;
   const fitted = fitScale(
     (scale) => piecePicture(input, piece, panel, scale),
     piece.cutSize,
@@ -30,7 +31,7 @@ export function drawPanel(
   );
   return finishFigure(
     {
-      id: `panel/${piece.id}`,
+      id,
       title: pieceName(piece),
       alt: describePiece(input, piece, panel),
       scale: fitted.note,
@@ -58,7 +59,10 @@ function piecePicture(
     : [];
   let inks = [...lines, ...sizes, ...measured];
   // The letters come first: they can stand in fewest places. Then the arrow, then the words.
-  const letters = placeLabels(pieceLetters(piece, toPaper), inks);
+  const letters = placeLabels(
+    [...pieceLetters(piece, toPaper), ...markLabels(piece, toPaper)],
+    inks,
+  );
   inks = [...inks, ...letters.inks];
   const isUpright = panel !== null || piece.isUpright;
   if (isUpright) inks = [...inks, ...drawUpArrow(rings, inks)];
@@ -140,6 +144,7 @@ function describePiece({ project }: DrawingInput, piece: Piece, panel: Panel | n
     panel || piece.isUpright ? "The arrow points to the top." : "",
     seams.length > 0 ? `Round the edge: ${seams.join(", ")}.` : "",
     panel && panel.folds.length > 0 ? `Folds: ${panel.folds.length}.` : "",
+    ...piece.marks.map(({ label }) => `A cross marks the place of the ${label}.`),
     piece.clips.length > 0 ? `Clip marks: ${piece.clips.length}.` : "",
     diagonal ? `Check diagonal ${formatLength(diagonal.length, project)}.` : "",
   ]
