@@ -20,7 +20,9 @@ export function checkDiagonal({ finished }: Piece): Diagonal | null {
   const corners = finished.outer.map(({ from }) => from);
   if (corners.length < 4 || finished.outer.some(({ kind }) => kind === "arc")) return null;
   const still: ToPaper = (point) => point;
-  const rings = [finished.outer, ...finished.holes].map((loop) => flattenPath(pathOfLoop(loop, still)));
+  const rings = [finished.outer, ...finished.holes].map((loop) =>
+    flattenPath(pathOfLoop(loop, still)),
+  );
   let best: Diagonal | null = null;
   corners.forEach((from, i) => {
     corners.slice(i + 2).forEach((to) => {

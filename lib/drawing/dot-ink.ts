@@ -14,5 +14,9 @@ export function ringInk(at: Point, radius: Mm, className = "line ring"): PathInk
 function ring([x, y]: Point, radius: Mm): PathInk["paths"][number] {
   const half = (to: Point) =>
     ({ kind: "arc", to, centre: [x, y], radius, isClockwise: true }) as const;
-  return { from: [x - radius, y], segments: [half([x + radius, y]), half([x - radius, y])], isClosed: true };
+  return {
+    from: [x - radius, y],
+    segments: [half([x + radius, y]), half([x - radius, y])],
+    isClosed: true,
+  };
 }

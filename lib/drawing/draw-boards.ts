@@ -11,7 +11,15 @@ import { fitScale } from "./fit-scale.ts";
 import { pathOf } from "./paper-path.ts";
 import type { Callout } from "./place-beside.ts";
 import { placeLabels } from "./place-labels.ts";
-import type { Candidate, DrawingInput, Figure, FigureLimits, Ink, Label, Picture } from "./types.ts";
+import type {
+  Candidate,
+  DrawingInput,
+  Figure,
+  FigureLimits,
+  Ink,
+  Label,
+  Picture,
+} from "./types.ts";
 
 /** Boards cut alike are drawn once. */
 interface BoardGroup {
@@ -46,7 +54,10 @@ export function drawBoards(input: DrawingInput, plan: CutPlan, limits: FigureLim
 function groupAlike(used: readonly UsedStock[]): BoardGroup[] {
   const groups = new Map<string, { used: UsedStock; numbers: number[] }>();
   used.forEach((board, index) => {
-    const key = JSON.stringify([board.size, board.places.map(({ part, at, size }) => [part, at, size])]);
+    const key = JSON.stringify([
+      board.size,
+      board.places.map(({ part, at, size }) => [part, at, size]),
+    ]);
     const group = groups.get(key);
     if (group) group.numbers.push(index + 1);
     else groups.set(key, { used: board, numbers: [index + 1] });
@@ -95,7 +106,12 @@ function boardPicture({ project }: DrawingInput, used: UsedStock, scale: Ratio):
   };
   const view: CutView = { across: 0, up: 1, toPaper: ([x, y]) => [x * scale, -y * BAR] };
   const whole = viewRectangle([0, 0], [length, 1], view);
-  const stock: Ink = { kind: "path", className: "line stock", paths: [pathOf(whole, true)], isObstacle: true };
+  const stock: Ink = {
+    kind: "path",
+    className: "line stock",
+    paths: [pathOf(whole, true)],
+    isObstacle: true,
+  };
   const numbered = drawBoardCuts(used.cuts, scale);
   const parts = drawStockParts(project, flat, { view, others: [stock, ...numbered], sizes: 1 });
   const inks = [...parts.under, stock, ...numbered, ...parts.over];
@@ -115,9 +131,11 @@ function boardPicture({ project }: DrawingInput, used: UsedStock, scale: Ratio):
 /** A part too short to write on is named under the bar. */
 function underBar({ lines, style, to }: Callout): Label {
   const shifts = [0, 4, -4, 8, -8, 14, -14, 20, -20, 28, -28, 36, -36];
-  const candidates = shifts.map(
-    (shift): Candidate => ({ at: [to[0] + shift, 6], anchor: "middle", leader: to }),
-  );
+  const candidates = shifts.map((shift): Candidate => ({
+    at: [to[0] + shift, 6],
+    anchor: "middle",
+    leader: to,
+  }));
   return { lines, style, candidates };
 }
 
@@ -132,7 +150,10 @@ function drawBoardCuts(cuts: readonly Cut[], scale: Ratio): Ink[] {
       const lane = found < 0 ? lanes.length : found;
       lanes[lane] = x;
       const at: Point = [x, -BAR - 5 - lane * 7];
-      const line = pathOf([[x, 2], [x, at[1] + 3]]);
+      const line = pathOf([
+        [x, 2],
+        [x, at[1] + 3],
+      ]);
       return [
         { kind: "path", className: "line cut", paths: [line], isObstacle: true },
         ringInk(at, 3),

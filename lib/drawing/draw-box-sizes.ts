@@ -1,4 +1,4 @@
-import type { Mm, Point } from "../plane/types.ts";
+import type { Mm, Point, Ratio } from "../plane/types.ts";
 import type { Point3 } from "../solids/types.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { nearness, project, type SpaceView } from "./space-view.ts";
@@ -23,6 +23,7 @@ export function drawBoxSizes(
   { min, size }: { readonly min: Point3; readonly size: Point3 },
   view: SpaceView,
   write: (length: Mm) => string,
+  shares: readonly [Ratio, Ratio, Ratio] = [0.5, 0.5, 0.5],
 ): Ink[] {
   return ([0, 1, 2] as const).flatMap((axis) => {
     const [best] = outerRuns(min, size, axis, view).sort((a, b) => b.rank - a.rank);
@@ -31,7 +32,8 @@ export function drawBoxSizes(
     const out = project({ ...view, scale: 1 }, best.out);
     const reach = Math.hypot(out[0], out[1]) || 1;
     const offset: Point = [(out[0] / reach) * LANE, (out[1] / reach) * LANE];
-    return drawDimension({ ...leftToRight(from, to), offset, text: write(size[axis]) });
+    const ends = leftToRight(from, to);
+    return drawDimension({ ...ends, offset, text: write(size[axis]), share: shares[axis] });
   });
 }
 

@@ -20,10 +20,20 @@ export function drawCutPlan(
   plan: CutPlan,
   { index, limits }: { readonly index: number; readonly limits: FigureLimits },
 ): Figure {
-  const used = plan.used[index] ?? { stockIndex: 0, size: [1, 1], places: [], cuts: [], offcuts: [] };
+  const used = plan.used[index] ?? {
+    stockIndex: 0,
+    size: [1, 1],
+    places: [],
+    cuts: [],
+    offcuts: [],
+  };
   const label = input.project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
   const [length = 1, width = 1] = used.size;
-  const fitted = fitScale((scale) => planPicture(input, plan, used, scale), [length, width], limits);
+  const fitted = fitScale(
+    (scale) => planPicture(input, plan, used, scale),
+    [length, width],
+    limits,
+  );
   const write = (sizes: readonly Mm[]) => formatSizes(sizes, input.project);
   return finishFigure(
     {
@@ -37,12 +47,7 @@ export function drawCutPlan(
   );
 }
 
-function planPicture(
-  input: DrawingInput,
-  plan: CutPlan,
-  used: UsedStock,
-  scale: Ratio,
-): Picture {
+function planPicture(input: DrawingInput, plan: CutPlan, used: UsedStock, scale: Ratio): Picture {
   const above: CutView = { across: 0, up: 1, toPaper: flatView(scale) };
   const top = stockPicture(input, used, above);
   const grain = drawGrain(input.project, plan.stock, boxOfInks(top.inks));

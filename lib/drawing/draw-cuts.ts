@@ -57,7 +57,10 @@ export function drawCuts(used: UsedStock, cuts: readonly Cut[], view: CutView): 
   for (const { cut, run } of runs) {
     const label: Label = { lines: [String(cut.order)], style: "name", candidates: [] };
     const texts = taken.filter((ink) => ink.kind === "text" || ink.className.includes("ring"));
-    const { collisions: none, inks } = placeLabels([{ ...label, candidates: numberPlaces(run) }], texts);
+    const { collisions: none, inks } = placeLabels(
+      [{ ...label, candidates: numberPlaces(run) }],
+      texts,
+    );
     collisions.push(...none.map((text) => `${text} (cut number)`));
     const text = inks.find((ink) => ink.kind === "text");
     if (text?.kind !== "text") continue;
@@ -98,7 +101,10 @@ function freeRun(cut: Cut, used: UsedStock, view: CutView): [Point, Point] | nul
       outline && at.every((value, index) => Math.abs(value - (cut.of.at[index] ?? value)) < 0.5),
   );
   const corners = (part?.outline ?? []).map(view.toPaper);
-  const sides = corners.map((a, index): [Point, Point] => [a, corners[(index + 1) % corners.length] ?? a]);
+  const sides = corners.map((a, index): [Point, Point] => [
+    a,
+    corners[(index + 1) % corners.length] ?? a,
+  ]);
   const length = ([a, b]: [Point, Point]) => Math.hypot(b[0] - a[0], b[1] - a[1]);
   // A side aslant cannot be taken for a straight cut beside it.
   const slant = ([a, b]: [Point, Point]) => Math.min(Math.abs(a[0] - b[0]), Math.abs(a[1] - b[1]));

@@ -49,7 +49,14 @@ export function drawDimension(dimension: Dimension): Ink[] {
     const middle = step(a, along, Math.min(Math.max(length * share, room), length - room));
     inks.push(line([a, step(middle, along, -half)], [step(middle, along, half), b]));
     inks.push(arrowHead(a, b), arrowHead(b, a));
-    inks.push({ kind: "text", style: "label", text, at: middle, anchor: "middle", isUpright: isTurned });
+    inks.push({
+      kind: "text",
+      style: "label",
+      text,
+      at: middle,
+      anchor: "middle",
+      isUpright: isTurned,
+    });
     return inks;
   }
   // Too short: arrows from outside, the figure beyond the second point.

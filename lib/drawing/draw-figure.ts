@@ -1,10 +1,20 @@
 import { clothPieces } from "./cloth-pieces.ts";
+import { drawAssembly, standingParts } from "./draw-assembly.ts";
+import { drawBlock } from "./draw-block.ts";
 import { drawBoards } from "./draw-boards.ts";
 import { drawCutPlan } from "./draw-cut-plan.ts";
 import { drawGlue } from "./draw-glue.ts";
 import { drawLay } from "./draw-lay.ts";
+import { drawMap } from "./draw-map.ts";
+import { drawOpening } from "./draw-opening.ts";
 import { drawPanel } from "./draw-panel.ts";
+import { drawSeam } from "./draw-seam.ts";
 import { drawSolid } from "./draw-solid.ts";
+import { drawWay } from "./draw-way.ts";
+import type { CutPlan } from "../packing/types.ts";
+import type { Mm } from "../plane/types.ts";
+import type { Cover } from "../seams/types.ts";
+import type { Solid } from "../solids/types.ts";
 import type { DrawingInput, Figure, FigureLimits } from "./types.ts";
 
 /**
@@ -14,8 +24,24 @@ import type { DrawingInput, Figure, FigureLimits } from "./types.ts";
  */
 export const pageLimits: FigureLimits = { width: 170, height: 200 };
 
+/**
+ * Heights that kinds of figure keep to, so that their words fit the same page.
+ *
+ * @source our choice: half a page for views, a third for a step
+ */
+const kindHeights: Readonly<Record<string, Mm>> = {
+  finished: 105,
+  solid: 105,
+  blocks: 125,
+  block: 100,
+  glue: 125,
+  opening: 90,
+  seam: 110,
+  pieces: 120,
+};
+
 /** Draws the figure when its turn comes. */
-type Drawer = (limits: FigureLimits) => Figure;
+type Drawer = (limits: FigureLimits) => Figure | null;
 
 /** Draw one figure by its id; null where the plan has no such figure. */
 export function drawFigure(
@@ -24,7 +50,9 @@ export function drawFigure(
   limits: FigureLimits = pageLimits,
 ): Figure | null {
   const drawer = figureDrawers(input).get(id);
-  return drawer ? drawer(limits) : null;
+  if (!drawer) return null;
+  const most = kindHeights[id.split("/")[0] ?? ""] ?? limits.height;
+  return drawer({ ...limits, height: Math.min(limits.height, most) });
 }
 
 /** Every figure that can be drawn, in the order of the booklet. */
@@ -34,26 +62,64 @@ export function listFigures(input: DrawingInput): string[] {
 
 function figureDrawers(input: DrawingInput): Map<string, Drawer> {
   const drawers = new Map<string, Drawer>();
-  for (const solid of input.solids) {
-    drawers.set(`solid/${solid.id}`, (limits) => drawSolid(input, solid, { side: "front", limits }));
-    drawers.set(`solid/${solid.id}/behind`, (limits) =>
-      drawSolid(input, solid, { side: "behind", limits }),
-    );
-    if (solid.blocks.length > 1)
-      drawers.set(`glue/${solid.id}`, (limits) => drawGlue(input, solid, limits));
+  const [main] = input.solids;
+  if (main) drawers.set("finished", (limits) => drawSolid(input, main, { side: "bare", limits }));
+  for (const solid of input.solids) addSolid(drawers, input, solid);
+  if (!main && standingParts(input.project).length > 0) {
+    drawers.set("finished", (limits) => drawAssembly(input, { id: "finished", limits }));
+    drawers.set("pieces/all", (limits) => drawAssembly(input, { id: "pieces/all", limits }));
   }
-  for (const { piece, panel } of clothPieces(input))
-    drawers.set(`panel/${piece.id}`, (limits) => drawPanel(input, piece, { panel, limits }));
+  for (const cover of input.covers) addCover(drawers, input, cover);
+  for (const { piece, panel, cover } of clothPieces(input)) {
+    const ids = [`panel/${piece.id}`];
+    // Panels of several covers share their numbers: each then goes by its solid as well.
+    if (cover && input.covers.length > 1) ids.push(`panel/${cover.solid}/${piece.id}`);
+    for (const id of ids.filter((each) => !drawers.has(each)))
+      drawers.set(id, (limits) => drawPanel(input, piece, { id, panel, limits }));
+  }
   for (const lay of input.lays)
     drawers.set(`lay/${lay.stock}`, (limits) => drawLay(input, lay, limits));
-  for (const plan of [...input.slabs, ...input.sheets])
-    plan.used.forEach((_, index) => {
-      drawers.set(`${plan.kind}/${plan.stock}/${index + 1}`, (limits) =>
-        drawCutPlan(input, plan, { index, limits }),
-      );
-    });
+  for (const plan of [...input.slabs, ...input.sheets]) addCutPlan(drawers, input, plan);
   for (const plan of input.boards)
     if (plan.used.length > 0)
       drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, limits));
   return drawers;
+}
+
+function addSolid(drawers: Map<string, Drawer>, input: DrawingInput, solid: Solid): void {
+  drawers.set(`solid/${solid.id}`, (limits) => drawSolid(input, solid, { side: "front", limits }));
+  drawers.set(`solid/${solid.id}/behind`, (limits) =>
+    drawSolid(input, solid, { side: "behind", limits }),
+  );
+  if (solid.blocks.length > 1)
+    for (const id of [`blocks/${solid.id}`, `glue/${solid.id}`])
+      drawers.set(id, (limits) => drawGlue(input, solid, { id, limits }));
+  const spec = input.project.solids.find(({ id }) => id === solid.id);
+  for (const block of spec?.blocks ?? []) {
+    if (block.kind === "box") continue;
+    const id = `block/${solid.id}/${block.id}`;
+    drawers.set(id, (limits) => drawBlock(input, block, { id, limits }));
+  }
+}
+
+function addCutPlan(drawers: Map<string, Drawer>, input: DrawingInput, plan: CutPlan): void {
+  plan.used.forEach((_, index) => {
+    drawers.set(`${plan.kind}/${plan.stock}/${index + 1}`, (limits) =>
+      drawCutPlan(input, plan, { index, limits }),
+    );
+  });
+}
+
+function addCover(drawers: Map<string, Drawer>, input: DrawingInput, cover: Cover): void {
+  const solid = input.solids.find(({ id }) => id === cover.solid);
+  if (solid && cover.panels.length > 0)
+    drawers.set(`map/${cover.solid}`, (limits) => drawMap(input, cover, { solid, limits }));
+  for (const way of cover.ways)
+    drawers.set(`ways/${cover.solid}/${way.id}`, (limits) => drawWay(cover, way, limits));
+  for (const seam of cover.seams)
+    drawers.set(`seam/${cover.solid}/${seam.id}`, (limits) =>
+      drawSeam(input, cover, { seam, limits }),
+    );
+  if (solid && cover.opening)
+    drawers.set(`opening/${cover.solid}`, (limits) => drawOpening(input, cover, { solid, limits }));
 }

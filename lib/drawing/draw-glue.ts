@@ -25,7 +25,12 @@ import { type Overlay, visibleFaces, visibleOverlays } from "./visible-faces.ts"
 const APART: Ratio = 0.34;
 
 /** The blocks pulled apart along their joints, glued areas hatched, arrows showing how they meet. */
-export function drawGlue(input: DrawingInput, solid: Solid, limits: FigureLimits): Figure {
+export function drawGlue(
+  input: DrawingInput,
+  solid: Solid,
+  how: { readonly id?: string; readonly limits: FigureLimits },
+): Figure {
+  const { id = `glue/${solid.id}`, limits } = how;
   const gap: Mm = APART * Math.max(...solid.size);
   const exploded = explodeBlocks(solid, gap);
   const meshes: SceneMesh[] = solid.blocks.map(({ id, mesh }) => ({
@@ -42,7 +47,7 @@ export function drawGlue(input: DrawingInput, solid: Solid, limits: FigureLimits
   const joints = solid.joints.map(({ blocks: [a, b] }) => `${a} to ${b}`);
   return finishFigure(
     {
-      id: `glue/${solid.id}`,
+      id,
       title: "Glue the blocks together",
       alt: `The blocks pulled apart: ${blocks.join("; ")}. Glue ${joints.join(", ") || "nothing"} on the crossed areas, on both sides.`,
       scale: fitted.note,
@@ -79,7 +84,11 @@ function gluePicture(
     ...motionInks(exploded, scene),
   ];
   return {
-    inks: [...inks, ...placeBeside(callouts, boxOfInks(inks)), ...callouts.map(({ to }) => dotInk(to))],
+    inks: [
+      ...inks,
+      ...placeBeside(callouts, boxOfInks(inks)),
+      ...callouts.map(({ to }) => dotInk(to)),
+    ],
     collisions: [],
   };
 }
@@ -90,7 +99,10 @@ function overlaysOf({ shifts, joints }: Exploded, { view }: Scene): Overlay[] {
     const still = joint.blocks.find((id) => id !== moved) ?? moved;
     const owner = dot(away, view.towards) > 0 ? still : moved;
     const shift = shifts.get(owner) ?? [0, 0, 0];
-    return { face: owner, outlines: joint.outlines.map((outline) => outline.map((p) => plus(p, shift))) };
+    return {
+      face: owner,
+      outlines: joint.outlines.map((outline) => outline.map((p) => plus(p, shift))),
+    };
   });
 }
 
@@ -109,9 +121,13 @@ function motionInks({ shifts, joints }: Exploded, scene: Scene): Ink[] {
     const line = { from: plus(middle, b), to: plus(middle, a) };
     const seen = hideLines([line], scene).filter(({ isVisible }) => isVisible);
     return seen.flatMap(({ from, to }) => {
-      const isWhole = project(scene.view, line.to).every((value, i) => Math.abs(value - (to[i] ?? 0)) < 0.3);
+      const isWhole = project(scene.view, line.to).every(
+        (value, i) => Math.abs(value - (to[i] ?? 0)) < 0.3,
+      );
       if (isWhole) return drawArrow(from, to, "motion");
-      return [{ kind: "path", className: "line motion", paths: [pathOf([from, to])], isObstacle: true }];
+      return [
+        { kind: "path", className: "line motion", paths: [pathOf([from, to])], isObstacle: true },
+      ];
     });
   });
 }

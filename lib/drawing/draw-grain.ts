@@ -12,12 +12,26 @@ export function drawGrain(project: Project, stock: string, box: Box): Ink[] {
     return [
       ...drawArrow([box.left + 12, y], [box.left + 30, y], "stock"),
       ...drawArrow([box.left + 30, y], [box.left + 12, y], "stock"),
-      { kind: "text", style: "label", text: "grain", at: [box.left + 33, y], anchor: "start", isUpright: false },
+      {
+        kind: "text",
+        style: "label",
+        text: "grain",
+        at: [box.left + 33, y],
+        anchor: "start",
+        isUpright: false,
+      },
     ];
   const middle = (box.top + box.bottom) / 2;
   return [
     ...drawArrow([x, middle + 9], [x, middle - 9], "stock"),
     ...drawArrow([x, middle - 9], [x, middle + 9], "stock"),
-    { kind: "text", style: "label", text: "grain", at: [x, middle - 18], anchor: "middle", isUpright: true },
+    {
+      kind: "text",
+      style: "label",
+      text: "grain",
+      at: [x, middle - 18],
+      anchor: "middle",
+      isUpright: true,
+    },
   ];
 }

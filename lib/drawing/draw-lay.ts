@@ -28,7 +28,11 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
   const cloth = stock?.kind === "fabric" ? stock : null;
   // A long lay lies on its side when that lets it be drawn larger.
   const size = [lay.width, Math.max(lay.length, 1)] as const;
-  const upright = fitScale((scale) => layPicture(input, lay, { cloth, scale, isLevel: false }), size, limits);
+  const upright = fitScale(
+    (scale) => layPicture(input, lay, { cloth, scale, isLevel: false }),
+    size,
+    limits,
+  );
   const level = fitScale(
     (scale) => layPicture(input, lay, { cloth, scale, isLevel: true }),
     [size[1], size[0]],
@@ -58,10 +62,19 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
   const toPaper: ToPaper = ([x, y]) => (isLevel ? [y * scale, x * scale] : [x * scale, -y * scale]);
   const length = lay.length;
   const rectangle = (x0: number, y0: number, x1: number, y1: number): Polygon =>
-    ([[x0, y0], [x1, y0], [x1, y1], [x0, y1]] as Point[]).map(toPaper);
+    (
+      [
+        [x0, y0],
+        [x1, y0],
+        [x1, y1],
+        [x0, y1],
+      ] as Point[]
+    ).map(toPaper);
   const { selvedge, width } = lay;
   const selvedges =
-    selvedge > 0 ? [rectangle(0, 0, selvedge, length), rectangle(width - selvedge, 0, width, length)] : [];
+    selvedge > 0
+      ? [rectangle(0, 0, selvedge, length), rectangle(width - selvedge, 0, width, length)]
+      : [];
   const base: Ink[] = [
     ...selvedges.map((region) => drawHatch([region], wasteHatch)),
     outline(rectangle(0, 0, width, length), "line stock"),
@@ -71,7 +84,9 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
   const { labels, callouts } = pieceLabels(input, lay, toPaper, base);
   const placed = placeLabels(labels, base);
   const box = boxOfInks(base);
-  const keepClear = placed.inks.flatMap((ink) => (ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : []));
+  const keepClear = placed.inks.flatMap((ink) =>
+    ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : [],
+  );
   const grid = cloth ? repeatLines(cloth, lay, { toPaper, keepClear }) : [];
   const named = callouts.flatMap(({ to }) => [dotInk(to)]);
   const inks = [...grid, ...base, ...placed.inks, ...placeBeside(callouts, box), ...named];
@@ -87,7 +102,12 @@ function outline(corners: Polygon, className: string): Ink {
 
 function rulers(
   lay: Lay,
-  { toPaper, scale, isLevel, unit }: { toPaper: ToPaper; scale: Ratio; isLevel: boolean; unit: "in" | "cm" | "mm" },
+  {
+    toPaper,
+    scale,
+    isLevel,
+    unit,
+  }: { toPaper: ToPaper; scale: Ratio; isLevel: boolean; unit: "in" | "cm" | "mm" },
 ): Ink[] {
   const from = toPaper([0, 0]);
   const x = { from, length: lay.width, scale, unit };
@@ -119,9 +139,15 @@ function pieceLabels(
     const copy = (piece?.cut ?? 1) * lay.copies > 1 ? ` (${place.copy})` : "";
     const marks = placeMarks(place);
     const region = place.outline.map(toPaper);
-    const candidates = insidePoints([region], 60).map((at) => ({ at, anchor: "middle", leader: null }) as const);
+    const candidates = insidePoints([region], 60).map(
+      (at) => ({ at, anchor: "middle", leader: null }) as const,
+    );
     const words = /^[A-Z]+\d+ /.test(full) ? full.split(/ (.*)/s).slice(0, 2) : [full];
-    const versions = [[...words, ...marks], [`${full}${copy}`], [`${words[0] ?? full}${copy}`, ...marks]];
+    const versions = [
+      [...words, ...marks],
+      [`${full}${copy}`],
+      [`${words[0] ?? full}${copy}`, ...marks],
+    ];
     if (copy) versions[0] = [`${words[0] ?? full}${copy}`, ...words.slice(1), ...marks];
     const fitting = versions.find((lines) => {
       if (marks.length > 0 && !marks.every((mark) => lines.includes(mark))) return false;
@@ -156,13 +182,26 @@ function printArrow(
   if (!cloth || cloth.direction === "any") return [];
   const text = cloth.direction === "one-way" ? "print runs this way" : "print runs both ways";
   const [a, b]: [Point, Point] = isLevel
-    ? [[box.left + 12, box.bottom + 6], [box.left + 32, box.bottom + 6]]
-    : [[box.right + 6, (box.top + box.bottom) / 2 + 10], [box.right + 6, (box.top + box.bottom) / 2 - 10]];
+    ? [
+        [box.left + 12, box.bottom + 6],
+        [box.left + 32, box.bottom + 6],
+      ]
+    : [
+        [box.right + 6, (box.top + box.bottom) / 2 + 10],
+        [box.right + 6, (box.top + box.bottom) / 2 - 10],
+      ];
   const both = cloth.direction === "two-way" ? drawArrow(b, a, "stock") : [];
   const at: Point = isLevel ? [b[0] + 3, b[1]] : [a[0], b[1] - 4];
   const label: Ink = isLevel
     ? { kind: "text", style: "label", text, at, anchor: "start", isUpright: false }
-    : { kind: "text", style: "label", text, at: [at[0] , at[1] - 18], anchor: "middle", isUpright: true };
+    : {
+        kind: "text",
+        style: "label",
+        text,
+        at: [at[0], at[1] - 18],
+        anchor: "middle",
+        isUpright: true,
+      };
   return [...drawArrow(a, b, "stock"), ...both, label];
 }
 
@@ -170,7 +209,11 @@ function printArrow(
 function buyLine(
   { project }: DrawingInput,
   lay: Lay,
-  { toPaper, isLevel, box }: { toPaper: ToPaper; isLevel: boolean; box: ReturnType<typeof boxOfInks> },
+  {
+    toPaper,
+    isLevel,
+    box,
+  }: { toPaper: ToPaper; isLevel: boolean; box: ReturnType<typeof boxOfInks> },
 ): Ink[] {
   const text = `${formatLength(lay.length, project)} of cloth`;
   const [from, to] = [toPaper([lay.width, 0]), toPaper([lay.width, lay.length])];

@@ -8,11 +8,11 @@ import { drawUpArrow } from "./draw-up-arrow.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
-import { insidePoints } from "./inside-point.ts";
-import { textStyles } from "./measure-text.ts";
+import { insidePoints, isInsideRings } from "./inside-point.ts";
+import { measureText, textStyles } from "./measure-text.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
-import { pieceLines } from "./piece-lines.ts";
+import { markLabels, pieceLines } from "./piece-lines.ts";
 import { pieceSizes } from "./piece-sizes.ts";
 import { placeLabels } from "./place-labels.ts";
 import type { Candidate, DrawingInput, Figure, FigureLimits, Label, Picture } from "./types.ts";
@@ -21,12 +21,17 @@ import type { Candidate, DrawingInput, Figure, FigureLimits, Label, Picture } fr
 export function drawPanel(
   input: DrawingInput,
   piece: Piece,
-  { panel, limits }: { readonly panel: Panel | null; readonly limits: FigureLimits },
+  how: { readonly id?: string; readonly panel: Panel | null; readonly limits: FigureLimits },
 ): Figure {
-  const fitted = fitScale((scale) => piecePicture(input, piece, panel, scale), piece.cutSize, limits);
+  const { id = `panel/${piece.id}`, panel, limits } = how;
+  const fitted = fitScale(
+    (scale) => piecePicture(input, piece, panel, scale),
+    piece.cutSize,
+    limits,
+  );
   return finishFigure(
     {
-      id: `panel/${piece.id}`,
+      id,
       title: pieceName(piece),
       alt: describePiece(input, piece, panel),
       scale: fitted.note,
@@ -49,10 +54,15 @@ function piecePicture(
   );
   const sizes = pieceSizes(piece, toPaper, project);
   const diagonal = checkDiagonal(piece);
-  const measured = diagonal ? drawDiagonal(diagonal, toPaper, { style: project, others: lines }) : [];
+  const measured = diagonal
+    ? drawDiagonal(diagonal, toPaper, { style: project, others: lines })
+    : [];
   let inks = [...lines, ...sizes, ...measured];
   // The letters come first: they can stand in fewest places. Then the arrow, then the words.
-  const letters = placeLabels(pieceLetters(piece, toPaper), inks);
+  const letters = placeLabels(
+    [...pieceLetters(piece, toPaper), ...markLabels(piece, toPaper)],
+    inks,
+  );
   inks = [...inks, ...letters.inks];
   const isUpright = panel !== null || piece.isUpright;
   if (isUpright) inks = [...inks, ...drawUpArrow(rings, inks)];
@@ -61,7 +71,10 @@ function piecePicture(
     [...(isUpright ? [topLabel(rings)] : []), nameLabel(piece, rings, [box.left, box.top])],
     inks,
   );
-  return { inks: [...inks, ...words.inks], collisions: [...letters.collisions, ...words.collisions] };
+  return {
+    inks: [...inks, ...words.inks],
+    collisions: [...letters.collisions, ...words.collisions],
+  };
 }
 
 /** "This edge to the top", just under the highest edge or above it. */
@@ -69,19 +82,34 @@ function topLabel(rings: readonly Polygon[]): Label {
   const box = boxOfPoints(rings.flat());
   const highest = rings.flat().filter(([, y]) => y < box.top + 0.2);
   const middle = highest.reduce((sum, [x]) => sum + x / highest.length, 0);
-  const drops: readonly Mm[] = [4.5, 6, 8, 11, 14];
+  const drops: readonly Mm[] = [4.5, 6, 8, 11];
+  const text = "this edge to the top";
+  const half = measureText(text, "label") / 2;
+  const fits = ([x, y]: Point) =>
+    y < box.top + (box.bottom - box.top) * 0.4 &&
+    [-half, 0, half].every((shift) => isInsideRings([x + shift, y], rings));
   const across = [0, -12, 12, -24, 24, -36, 36].map((shift) => middle + shift);
-  const inside = drops.flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
+  const inside = drops
+    .flatMap((drop) => across.map((x): Point => [x, box.top + drop]))
+    .filter(fits);
   const outside = [-7, -10, -14].flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
-  const candidates = [...inside, ...outside].map((at): Candidate => ({ at, anchor: "middle", leader: null }));
-  return { lines: ["this edge to the top"], style: "label", candidates };
+  const candidates = [...inside, ...outside].map((at): Candidate => ({
+    at,
+    anchor: "middle",
+    leader: null,
+  }));
+  return { lines: [text], style: "label", candidates };
 }
 
 /** The name and what to cut, inside where there is room, else above the drawing. */
 function nameLabel(piece: Piece, rings: readonly Polygon[], corner: Point): Label {
   const lines = [pieceName(piece), ...pieceNotes(piece)];
   const height = lines.length * textStyles.name.size * 1.2;
-  const inside = insidePoints(rings, 200).map((at): Candidate => ({ at, anchor: "middle", leader: null }));
+  const inside = insidePoints(rings, 200).map((at): Candidate => ({
+    at,
+    anchor: "middle",
+    leader: null,
+  }));
   const above: Candidate[] = [3, 8, 14].map((gap) => ({
     at: [corner[0], corner[1] - gap - height / 2],
     anchor: "start",
@@ -116,6 +144,7 @@ function describePiece({ project }: DrawingInput, piece: Piece, panel: Panel | n
     panel || piece.isUpright ? "The arrow points to the top." : "",
     seams.length > 0 ? `Round the edge: ${seams.join(", ")}.` : "",
     panel && panel.folds.length > 0 ? `Folds: ${panel.folds.length}.` : "",
+    ...piece.marks.map(({ label }) => `A cross marks the place of the ${label}.`),
     piece.clips.length > 0 ? `Clip marks: ${piece.clips.length}.` : "",
     diagonal ? `Check diagonal ${formatLength(diagonal.length, project)}.` : "",
   ]

@@ -149,7 +149,10 @@ function isWithin(ring: Polygon, part: Polygon): boolean {
   const xs = b.map(([x]) => x);
   const ys = b.map(([, y]) => y);
   return (
-    a[0] > Math.min(...xs) && a[0] < Math.max(...xs) && a[1] > Math.min(...ys) && a[1] < Math.max(...ys)
+    a[0] > Math.min(...xs) &&
+    a[0] < Math.max(...xs) &&
+    a[1] > Math.min(...ys) &&
+    a[1] < Math.max(...ys)
   );
 }
 

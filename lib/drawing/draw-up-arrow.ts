@@ -23,7 +23,12 @@ export function drawUpArrow(rings: readonly Polygon[], others: readonly Ink[]): 
   const bySide = [...points].sort((a, b) => rank(a, middle) - rank(b, middle));
   for (const length of LENGTHS) {
     for (const [x, y] of bySide) {
-      const box = { left: x - HALF, right: x + HALF, top: y - length / 2 - 1, bottom: y + length / 2 + 1 };
+      const box = {
+        left: x - HALF,
+        right: x + HALF,
+        top: y - length / 2 - 1,
+        bottom: y + length / 2 + 1,
+      };
       const corners: Point[] = [
         [box.left, box.top],
         [box.right, box.bottom],

@@ -4,7 +4,8 @@ import type { FigureLimits, Picture } from "./types.ts";
 
 /** Scales a ruler or a head can deal with: 1 to this many. @source ISO 5455, with the halves and sixths of inch rules */
 const nicelyTo: readonly number[] = [
-  1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 40, 50, 60, 75, 100, 120, 150, 200, 250, 300, 500,
+  1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 40, 50, 60, 75, 100, 120, 150, 200,
+  250, 300, 500,
 ];
 
 export interface Fitted {

@@ -28,7 +28,10 @@ export function hatchLines(
 }
 
 /** Lines with gaps where the boxes are. */
-export function breakLines(lines: readonly [Point, Point][], boxes: readonly Box[]): [Point, Point][] {
+export function breakLines(
+  lines: readonly [Point, Point][],
+  boxes: readonly Box[],
+): [Point, Point][] {
   if (boxes.length === 0) return [...lines];
   return clipLines(lines, boxes.map(boxPath), ClipType.Difference);
 }
@@ -41,16 +44,17 @@ function parallels(region: readonly Polygon[], angle: Degrees, pitch: Mm): [Poin
   const box = boxOfPoints(turned);
   const lines: [Point, Point][] = [];
   for (let row = Math.ceil(box.top / pitch); row * pitch < box.bottom; row += 1) {
-    const back = (u: number): Point => [
-      u * cos - row * pitch * sin,
-      u * sin + row * pitch * cos,
-    ];
+    const back = (u: number): Point => [u * cos - row * pitch * sin, u * sin + row * pitch * cos];
     lines.push([back(box.left - 1), back(box.right + 1)]);
   }
   return lines;
 }
 
-function clipLines(lines: readonly [Point, Point][], clip: PathsD, how: ClipType): [Point, Point][] {
+function clipLines(
+  lines: readonly [Point, Point][],
+  clip: PathsD,
+  how: ClipType,
+): [Point, Point][] {
   const clipper = new ClipperD(4);
   clipper.addOpenSubjectPaths(lines.map((line) => line.map(([x, y]) => ({ x, y }))));
   clipper.addClipPaths(clip);

@@ -91,7 +91,8 @@ function joinAlike(parts: readonly SeenLine[]): SeenLine[] {
   const joined: SeenLine[] = [];
   for (const part of parts) {
     const last = joined[joined.length - 1];
-    if (last && last.isVisible === part.isVisible) joined[joined.length - 1] = { ...last, to: part.to };
+    if (last && last.isVisible === part.isVisible)
+      joined[joined.length - 1] = { ...last, to: part.to };
     else joined.push(part);
   }
   return joined;

@@ -17,7 +17,7 @@ export function arrowHead(tip: Point, from: Point, isBroad = false): Ink {
     base[1] + along[0] * half * side,
   ];
   const paths = [pathOf([tip, wing(1), wing(-1)], true)];
-  return { kind: "path", className: "head", paths, isObstacle: false };
+  return { kind: "path", className: "head", paths, isObstacle: isBroad };
 }
 
 /** An arrow on the paper. */

@@ -8,11 +8,12 @@ import type { TextStyle } from "./types.ts";
  *
  * @source ISO 3098-1: lettering of 2.5 mm is the smallest for drawings
  */
-export const textStyles: Readonly<Record<TextStyle, { size: Mm; weight: "regular" | "semibold" }>> = {
-  label: { size: 4, weight: "regular" },
-  name: { size: 4, weight: "semibold" },
-  letter: { size: 5, weight: "semibold" },
-};
+export const textStyles: Readonly<Record<TextStyle, { size: Mm; weight: "regular" | "semibold" }>> =
+  {
+    label: { size: 4, weight: "regular" },
+    name: { size: 4, weight: "semibold" },
+    letter: { size: 5, weight: "semibold" },
+  };
 
 /** Height of capitals as a share of the type size. @source Source Sans 3, OS/2 sCapHeight 660 of 1000 */
 export const CAP_HEIGHT = 0.66;

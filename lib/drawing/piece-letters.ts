@@ -1,11 +1,10 @@
 import type { Piece } from "../seams/types.ts";
-import type { Mm, Point, Polygon } from "../plane/types.ts";
+import type { Count, Mm, Point, Polygon, Ratio } from "../plane/types.ts";
 import { alongPath } from "./along-path.ts";
-import { isInsideRings } from "./inside-point.ts";
+import { distanceToRings, isInsideRings } from "./inside-point.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import type { Candidate, Label, ToPaper } from "./types.ts";
 
-const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9] as const;
 const AWAY: readonly Mm[] = [4.4, 5.6, 7.5, 10];
 
 /** The letter of each seam beside its edge, inside the piece first, then outside. */
@@ -19,11 +18,17 @@ export function pieceLetters(piece: Piece, toPaper: ToPaper): Label[] {
 }
 
 /** Places beside a run of points: near its middle and inside first, then along it, then outside. */
-export function edgePlaces(run: readonly Point[], rings: readonly Polygon[]): Candidate[] {
+export function edgePlaces(
+  run: readonly Point[],
+  rings: readonly Polygon[],
+  count: Count = 10,
+): Candidate[] {
+  const shares = sharesFromMiddle(count);
   const inside: Candidate[] = [];
   const outside: Candidate[] = [];
+  const doubtful: Candidate[] = [];
   for (const away of AWAY) {
-    for (const share of SHARES) {
+    for (const share of shares) {
       const place = alongPath(run, share);
       if (!place) continue;
       for (const side of [1, -1]) {
@@ -31,11 +36,25 @@ export function edgePlaces(run: readonly Point[], rings: readonly Polygon[]): Ca
         const spot: Point = [at[0] - along[1] * away * side, at[1] + along[0] * away * side];
         const near: Point = [at[0] - along[1] * 0.5 * side, at[1] + along[0] * 0.5 * side];
         const candidate: Candidate = { at: spot, anchor: "middle", leader: null };
-        if (isInsideRings(near, rings)) inside.push(candidate);
+        // Nearer to another edge than to its own, a letter would be read as that edge's.
+        const further: Point = [2 * spot[0] - at[0], 2 * spot[1] - at[1]];
+        const isTight =
+          distanceToRings(spot, rings) < away - 0.5 || distanceToRings(further, rings) < away * 0.8;
+        if (isTight) doubtful.push({ ...candidate, leader: at });
+        else if (isInsideRings(near, rings)) inside.push(candidate);
         else outside.push({ ...candidate, leader: away > 6 ? at : null });
       }
     }
   }
   // A letter far outside could be read as another edge's: those have leaders and come last.
-  return [...inside.slice(0, 2 * SHARES.length), ...outside, ...inside.slice(2 * SHARES.length)];
+  const most = 2 * shares.length;
+  return [...inside.slice(0, most), ...outside, ...inside.slice(most), ...doubtful];
+}
+
+/** Places along a run as shares of its length: the middle, then outwards by equal steps. */
+function sharesFromMiddle(count: Count): Ratio[] {
+  const shares: Ratio[] = [0.5];
+  for (let step = 1; step * 2 < count; step += 1)
+    shares.push(0.5 - step / count, 0.5 + step / count);
+  return shares;
 }

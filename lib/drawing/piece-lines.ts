@@ -3,7 +3,8 @@ import type { Mm, Point } from "../plane/types.ts";
 import type { Piece, PieceEdge } from "../seams/types.ts";
 import { markLine } from "./mark-line.ts";
 import { markSegments, markShape } from "./mark-outline.ts";
-import type { Ink, Mark, ToPaper } from "./types.ts";
+import { pathOf } from "./paper-path.ts";
+import type { Candidate, Ink, Label, Mark, ToPaper } from "./types.ts";
 
 /** Length of a notch where the allowance of its seam is unknown. @source common practice, no source */
 const NOTCH: Mm = 6;
@@ -17,7 +18,40 @@ export function pieceLines(piece: Piece, panel: Panel | null, toPaper: ToPaper):
     ...notchLines(piece),
     ...piece.clips.map(({ from, to }) => markLine([from, to], "stock")),
   ];
-  return marks.flatMap((mark) => mark(toPaper));
+  return [
+    ...marks.flatMap((mark) => mark(toPaper)),
+    ...piece.marks.map(({ at }) => crossInk(toPaper(at))),
+  ];
+}
+
+/** A small cross where something is sewn on. */
+function crossInk([x, y]: Point): Ink {
+  const reach = 1.6;
+  const paths = [
+    pathOf([
+      [x - reach, y - reach],
+      [x + reach, y + reach],
+    ]),
+    pathOf([
+      [x - reach, y + reach],
+      [x + reach, y - reach],
+    ]),
+  ];
+  return { kind: "path", className: "line stock", paths, isObstacle: true };
+}
+
+/** What each cross is for, beside it. */
+export function markLabels(piece: Piece, toPaper: ToPaper): Label[] {
+  return piece.marks.map(({ at, label }) => {
+    const [x, y] = toPaper(at);
+    const beside = [4, 8, 14].flatMap((reach): Candidate[] => [
+      { at: [x + reach, y], anchor: "start", leader: reach > 4 ? [x, y] : null },
+      { at: [x - reach, y], anchor: "end", leader: reach > 4 ? [x, y] : null },
+      { at: [x, y - reach - 1], anchor: "middle", leader: reach > 4 ? [x, y] : null },
+      { at: [x, y + reach + 1], anchor: "middle", leader: reach > 4 ? [x, y] : null },
+    ]);
+    return { lines: [label], style: "label", candidates: beside };
+  });
 }
 
 /** The seam line; stretches left open are dotted wider, hems are folds. */

@@ -7,6 +7,9 @@ import { type Dimension, drawDimension, fitsBetween } from "./draw-dimension.ts"
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import type { Ink, ToPaper } from "./types.ts";
 
+/** What sizes are read from: a seam line and a cut line, which may be one and the same. */
+export type SizedShape = Pick<Piece, "finished" | "outline" | "cutSize">;
+
 /** Distance between lanes of dimension lines, and from the piece to the first. */
 const LANE: Mm = 7;
 
@@ -14,7 +17,7 @@ const LANE: Mm = 7;
  * Sizes below and to the left, each in a lane of its own: steps of the seam line, finished size,
  * cut size. Steps too short for their figure are left to the walk round the outline.
  */
-export function pieceSizes(piece: Piece, toPaper: ToPaper, style: LengthStyle): Ink[] {
+export function pieceSizes(piece: SizedShape, toPaper: ToPaper, style: LengthStyle): Ink[] {
   const cut = boxOfPoints(shapePoints(piece.outline, toPaper));
   const seam = boxOfPoints(shapePoints(piece.finished, toPaper));
   const corners = piece.finished.outer.map(({ from }) => from);
@@ -75,7 +78,7 @@ function toPaperAlong(value: Mm, axis: 0 | 1, toPaper: ToPaper): Mm {
 }
 
 /** Finished and cut extent, exact where arcs reach beyond corners. */
-function realSizes(piece: Piece, axis: 0 | 1): [finished: Mm, cut: Mm] {
+function realSizes(piece: SizedShape, axis: 0 | 1): [finished: Mm, cut: Mm] {
   const still: ToPaper = ([x, y]) => [x, -y];
   const box = boxOfPoints(shapePoints(piece.finished, still));
   const finished = axis === 0 ? box.right - box.left : box.bottom - box.top;

@@ -50,7 +50,9 @@ function column(callouts: readonly Callout[], side: Side, box: Box, gap: Mm): In
   const x = side === "left" ? box.left - gap : box.right + gap;
   uncross(slots, x);
   const anchor = side === "left" ? "end" : "start";
-  return slots.flatMap((slot) => labelInks({ ...slot, candidates: [] }, { at: [x, slot.y], anchor, leader: slot.to }));
+  return slots.flatMap((slot) =>
+    labelInks({ ...slot, candidates: [] }, { at: [x, slot.y], anchor, leader: slot.to }),
+  );
 }
 
 function heightOf({ lines, style }: Callout): Mm {
@@ -60,8 +62,12 @@ function heightOf({ lines, style }: Callout): Mm {
 /** Push labels apart about their targets: groups that touch share their mean shift. */
 function spread(slots: Slot[], middle: Mm): void {
   for (const slot of slots) slot.y = slot.to[1] * 0.9 + middle * 0.1;
-  let groups = slots.map((slot) => ({ slots: [slot], want: slot.y, height: slot.height + BETWEEN }));
-  for (let i = 0; i + 1 < groups.length; ) {
+  let groups = slots.map((slot) => ({
+    slots: [slot],
+    want: slot.y,
+    height: slot.height + BETWEEN,
+  }));
+  for (let i = 0; i + 1 < groups.length;) {
     const [a, b] = [groups[i], groups[i + 1]];
     if (!a || !b || a.want + a.height / 2 <= b.want - b.height / 2) {
       i += 1;
@@ -106,6 +112,8 @@ function reach(x: Mm, y: Mm, to: Point): Mm {
 
 /** Widest label of a set, for keeping room. */
 export function calloutWidth(callouts: readonly Callout[]): Mm {
-  const widths = callouts.flatMap(({ lines, style }) => lines.map((text) => measureText(text, style)));
+  const widths = callouts.flatMap(({ lines, style }) =>
+    lines.map((text) => measureText(text, style)),
+  );
   return widths.reduce((a, b) => Math.max(a, b), 0);
 }

@@ -65,7 +65,9 @@ function coveredRings(shared: PathsD, patch: Patch, other: Patch): PathsD {
   return shared.flatMap((ring) => {
     if (Clipper.areaD(ring) < 1e-3) return [];
     const outline = toPolygon(ring);
-    const own = holes.filter(([corner]) => corner && isInsideRings([corner.x, corner.y], [outline]));
+    const own = holes.filter(
+      ([corner]) => corner && isInsideRings([corner.x, corner.y], [outline]),
+    );
     const rings = [outline, ...own.map(toPolygon)];
     const inFront = insidePoints(rings, 3).some((at) => {
       const [mine, its] = [patch.nearAt(at), other.nearAt(at)];
