@@ -32,11 +32,22 @@ function installWithNpm(): string | null {
   console.log(`No browser found: fetching ${packaged} with npm`);
   mkdirSync(folder, { recursive: true });
   writeFileSync(resolve(folder, "package.json"), '{"private":true,"type":"module"}\n');
-  const isFetched = succeeds("npm", ["install", "--no-audit", "--no-fund", "--prefix", folder, packaged]);
+  const isFetched = succeeds("npm", [
+    "install",
+    "--no-audit",
+    "--no-fund",
+    "--prefix",
+    folder,
+    packaged,
+  ]);
   if (!isFetched) return null;
   // The package unpacks its browser when it is first asked where that is.
-  const ask = 'import("@sparticuz/chromium").then(async (m) => process.stdout.write(await m.default.executablePath()))';
-  const path = execFileSync(process.execPath, ["--input-type=module", "-e", ask], { cwd: folder, encoding: "utf8" });
+  const ask =
+    'import("@sparticuz/chromium").then(async (m) => process.stdout.write(await m.default.executablePath()))';
+  const path = execFileSync(process.execPath, ["--input-type=module", "-e", ask], {
+    cwd: folder,
+    encoding: "utf8",
+  });
   writeFileSync(note, path);
   return existsSync(path) ? path : null;
 }

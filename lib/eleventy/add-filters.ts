@@ -1,4 +1,4 @@
-import type { UserConfig } from "@11ty/eleventy";
+import type { FilterContext, UserConfig } from "@11ty/eleventy";
 import nunjucks from "nunjucks";
 import { makeFormat } from "../booklet/make-format.ts";
 import type { PaperName } from "../booklet/paper.ts";
@@ -8,26 +8,33 @@ import type { Plan } from "../booklet/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import type { Project } from "../project/types.ts";
 import { embedFigure } from "./embed-figure.ts";
-import type { Site, SiteBooklet } from "./open-site.ts";
+import type { SiteBooklet } from "./open-site.ts";
 import { readShared } from "./read-shared.ts";
 import { renderMarkdown } from "./render-markdown.ts";
 import { setType } from "./type-set.ts";
 
 const safe = (html: string): unknown => new nunjucks.runtime.SafeString(html);
 
-/** Filters for the layouts. Each is a thin name over a function of lib; none computes a plan. */
-export function addFilters(eleventy: UserConfig, site: Site): void {
-  const ofSlug = (slug: string): SiteBooklet => {
-    const found = site.booklets.find((each) => each.slug === slug);
-    if (found === undefined) throw new Error(`there is no booklet called ${slug}`);
-    return found;
-  };
-  const ofPlan = (plan: Plan): SiteBooklet => ofSlug(plan.project.slug);
+/** All booklets by slug. A map, because Eleventy would copy a plain object for every page. */
+export type Shelf = ReadonlyMap<string, SiteBooklet>;
 
-  eleventy.addFilter("plan", (project: Project) => ofSlug(project.slug).plan);
-  eleventy.addFilter("booklet", (plan: Plan, paper?: PaperName) => bookletIn(ofPlan(plan), paper));
-  eleventy.addFilter("pages", (plan: Plan) => ofPlan(plan).booklet.pages);
-  eleventy.addFilter("figure", (plan: Plan, id: string) => ofPlan(plan).figures.draw(id));
+/**
+ * Filters for the layouts. Each is a thin name over a function of lib; none computes a plan. They find
+ * the booklet on the page's own data, so that a layout kept from an earlier build shows nothing old.
+ */
+export function addFilters(eleventy: UserConfig): void {
+  eleventy.addFilter("plan", function (project: Project) {
+    return onShelf(this, project).plan;
+  });
+  eleventy.addFilter("booklet", function (plan: Plan, paper?: PaperName) {
+    return bookletIn(onShelf(this, plan.project), paper);
+  });
+  eleventy.addFilter("pages", function (plan: Plan) {
+    return onShelf(this, plan.project).booklet.pages;
+  });
+  eleventy.addFilter("figure", function (plan: Plan, id: string) {
+    return onShelf(this, plan.project).figures.draw(id);
+  });
   eleventy.addFilter("patterns", (plan: Plan, paper: PaperName) => patternSheets(plan, paper));
   eleventy.addFilter("planJson", (plan: Plan) => safe(JSON.stringify(planJson(plan), null, 1)));
   eleventy.addFilter("length", function (value: number | readonly unknown[] | string) {
@@ -39,6 +46,12 @@ export function addFilters(eleventy: UserConfig, site: Site): void {
   eleventy.addFilter("svg", (figure: Figure, place: string) => safe(embedFigure(figure, place)));
   eleventy.addFilter("inlined", (file: string) => safe(readShared(file)));
   eleventy.addFilter("json", (value: unknown) => safe(JSON.stringify(value, null, 1)));
+}
+
+function onShelf({ ctx }: FilterContext, { slug }: Project): SiteBooklet {
+  const found = (ctx["shelf"] as Shelf).get(slug);
+  if (found === undefined) throw new Error(`there is no booklet called ${slug}`);
+  return found;
 }
 
 const bookletIn = ({ booklet, otherBooklet }: SiteBooklet, paper?: PaperName) =>

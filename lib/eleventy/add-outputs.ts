@@ -1,9 +1,7 @@
 import type { UserConfig } from "@11ty/eleventy";
 import { planJsonSchema } from "../booklet/plan-schema.ts";
+import { copyAssets } from "./copy-assets.ts";
 import type { Site, SiteBooklet } from "./open-site.ts";
-
-const fontFolder = "node_modules/@fontsource/source-sans-3";
-const fonts = ["latin-400", "latin-600", "latin-ext-400", "latin-ext-600"];
 
 /**
  * Everything beside the screen pages of the project files themselves, which Eleventy makes from
@@ -11,23 +9,13 @@ const fonts = ["latin-400", "latin-600", "latin-ext-400", "latin-ext-600"];
  */
 export function addOutputs(eleventy: UserConfig, site: Site): void {
   site.booklets.forEach((each) => addBooklet(eleventy, each));
-  addPage(eleventy, "index", { layout: "index.njk", permalink: "index.html", root: "" });
+  addPage(eleventy, "index", { layout: "index.njk", address: "index.html", root: "" });
   for (const [name, schema] of Object.entries({ ...site.schemas, plan: planJsonSchema() })) {
-    const permalink = `schema/${name}.json`;
-    addPage(eleventy, `schema-${name}`, { layout: "schema.njk", permalink, schema });
+    const address = `schema/${name}.json`;
+    addPage(eleventy, `schema-${name}`, { layout: "schema.njk", address, schema });
   }
-  eleventy.addPassthroughCopy({
-    ...Object.fromEntries(
-      fonts.map((font) => [fontFile(font), `fonts/source-sans-3-${font}.woff2`]),
-    ),
-    [`${fontFolder}/LICENSE`]: "fonts/LICENSE.txt",
-    "node_modules/pagedjs/dist/paged.polyfill.min.js": "scripts/paged.polyfill.min.js",
-    "node_modules/pagedjs/LICENSE.md": "scripts/paged.LICENSE.md",
-    "shared/scripts/paginate.js": "scripts/paginate.js",
-  });
+  eleventy.on("eleventy.after", ({ directories }) => copyAssets(directories.output));
 }
-
-const fontFile = (font: string): string => `${fontFolder}/files/source-sans-3-${font}-normal.woff2`;
 
 function addBooklet(
   eleventy: UserConfig,
@@ -38,15 +26,15 @@ function addBooklet(
   const own = booklet.paper.name;
   const other = otherBooklet.paper.name;
   if (project.variant !== null) {
-    add("screen", { layout: "screen.njk", permalink: `${slug}/index.html`, root: "../" });
+    add("screen", { layout: "screen.njk", address: `${slug}/index.html`, root: "../" });
   }
   for (const kind of ["print", "patterns"]) {
     const layout = `${kind}.njk`;
-    add(kind, { layout, permalink: `${slug}/${kind}/index.html`, root: "../../", paperName: own });
-    const permalink = `${slug}/${kind}/${other}/index.html`;
-    add(`${kind}-${other}`, { layout, permalink, root: "../../../", paperName: other });
+    add(kind, { layout, address: `${slug}/${kind}/index.html`, root: "../../", paperName: own });
+    const address = `${slug}/${kind}/${other}/index.html`;
+    add(`${kind}-${other}`, { layout, address, root: "../../../", paperName: other });
   }
-  add("plan", { layout: "plan.njk", permalink: `${slug}/plan.json` });
+  add("plan", { layout: "plan.njk", address: `${slug}/plan.json` });
 }
 
 /** A page that stands for no file: its layout and its data are all there is to it. */

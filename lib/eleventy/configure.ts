@@ -36,9 +36,10 @@ export function configure(
   eleventy.setUseGitIgnore(false);
   eleventy.setNunjucksEnvironmentOptions({ throwOnUndefined: true, autoescape: true });
   eleventy.addGlobalData("layout", "screen.njk");
+  eleventy.addGlobalData("root", "../");
   eleventy.addGlobalData("eleventyComputed", computedData(site));
-  eleventy.addGlobalData("site", site);
-  addFilters(eleventy, site);
+  eleventy.addGlobalData("shelf", new Map(site.booklets.map((each) => [each.slug, each])));
+  addFilters(eleventy);
   addOutputs(eleventy, site);
   for (const watched of ["./lib/", "./layouts/", "./shared/", "./content/"]) {
     eleventy.addWatchTarget(watched, { resetConfig: true });
@@ -90,9 +91,13 @@ function refusedIn(file: string): readonly string[] {
   return refusedKeys.filter((key) => Object.hasOwn(data ?? {}, key));
 }
 
-type PageData = { readonly booklet?: string; readonly page: { readonly inputPath: string } };
+type PageData = {
+  readonly booklet?: string;
+  readonly address?: string;
+  readonly page: { readonly inputPath: string };
+};
 
-/** What each page knows beyond its front matter: its project, where it goes, the way to the top. */
+/** What each page knows beyond its front matter: its project, and where it goes. */
 function computedData(site: Site): object {
   const find = (data: PageData): SiteBooklet | undefined =>
     site.booklets.find(({ slug, file, project }) =>
@@ -102,10 +107,6 @@ function computedData(site: Site): object {
     );
   return {
     project: (data: PageData) => find(data)?.project,
-    permalink: (data: PageData & { readonly permalink?: string }) => {
-      const slug = find(data)?.slug;
-      return data.permalink ?? (slug === undefined ? false : `${slug}/index.html`);
-    },
-    root: (data: PageData & { readonly root?: string }) => data.root ?? "../",
+    permalink: (data: PageData) => data.address ?? `${find(data)?.slug}/index.html`,
   };
 }

@@ -18,7 +18,10 @@ declare module "@11ty/eleventy" {
     ): void;
     addFilter(name: string, filter: (this: FilterContext, ...values: never[]) => unknown): void;
     addTemplate(path: string, content: string, data: object): void;
-    addPassthroughCopy(copies: Readonly<Record<string, string>>): void;
+    on(
+      event: "eleventy.after",
+      run: (done: { readonly directories: { readonly output: string } }) => void,
+    ): void;
     addWatchTarget(target: string, options: { readonly resetConfig: boolean }): void;
   }
 

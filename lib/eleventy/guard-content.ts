@@ -5,14 +5,16 @@ import { join, relative, sep } from "node:path";
 const codeFile =
   /\.11tydata\.[^.]+$|\.11ty\.[^.]+$|\.(?:js|cjs|mjs|jsx|ts|cts|mts|tsx|njk|liquid|html?)$/i;
 
-/** Every file under the content folder that could run code, as a fault line each. */
+/** Every file under the content folder that could run code. */
+export const codeFiles = (content: string): readonly string[] =>
+  listFiles(content).filter((file) => codeFile.test(file));
+
+/** The same as a fault line each. */
 export const guardContent = (content: string): readonly string[] =>
-  listFiles(content)
-    .filter((file) => codeFile.test(file))
-    .map(
-      (file) =>
-        `${displayPath(file)}: is program code. Content can run none: move it to lib or delete it.`,
-    );
+  codeFiles(content).map(
+    (file) =>
+      `${displayPath(file)}: is program code. Content can run none: move it to lib or delete it.`,
+  );
 
 /** All files under a folder in a stable order; none when the folder is missing. */
 export function listFiles(folder: string): readonly string[] {

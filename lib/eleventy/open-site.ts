@@ -6,7 +6,7 @@ import type { Booklet } from "../booklet/pages.ts";
 import { choosePaper, otherPaper } from "../booklet/paper.ts";
 import type { Plan } from "../booklet/types.ts";
 import type { Project } from "../project/types.ts";
-import { displayPath, guardContent, listFiles } from "./guard-content.ts";
+import { codeFiles, displayPath, guardContent, listFiles } from "./guard-content.ts";
 import { realStages } from "./real-stages.ts";
 import type { Stages } from "./stages.ts";
 
@@ -37,7 +37,7 @@ export interface Site {
 /** Read every project under a folder and work out its plan. Bad files give fault lines, not errors. */
 export async function openSite(content = "content", stages: Stages = realStages): Promise<Site> {
   const faults: string[] = [...guardContent(content)];
-  const refused: string[] = [];
+  const refused: string[] = [...codeFiles(content)];
   const booklets: SiteBooklet[] = [];
   for (const file of projectFiles(content)) {
     const name = displayPath(file);

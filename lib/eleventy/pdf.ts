@@ -3,7 +3,6 @@ import { papers } from "../booklet/paper.ts";
 import type { Paper } from "../booklet/paper.ts";
 import { buildSite } from "./build-site.ts";
 import { browserHelp, findBrowser } from "./find-browser.ts";
-import { openBrowser } from "./open-browser.ts";
 import { openSite } from "./open-site.ts";
 import type { SiteBooklet } from "./open-site.ts";
 import { printBooklet } from "./print-booklet.ts";
@@ -47,22 +46,17 @@ async function printAll(
   executable: string,
   paper: Paper | null,
 ): Promise<number> {
-  const browser = await openBrowser(executable);
   let failed = 0;
-  try {
-    for (const [i, entry] of booklets.entries()) {
-      console.log(`[${i + 1}/${booklets.length}] ${entry.slug}`);
-      const job = { browser, output: "_site", paper: paper ?? entry.booklet.paper };
-      for (const { file, pages, problems } of await printBooklet(entry, job)) {
-        if (problems.length > 0) failed += 1;
-        console.log(
-          problems.length === 0 ? `  ${file}: ${count(pages, "page")}` : `  ${file}: not written`,
-        );
-        problems.forEach((problem) => console.log(`    ${problem}`));
-      }
+  for (const [i, entry] of booklets.entries()) {
+    console.log(`[${i + 1}/${booklets.length}] ${entry.slug}`);
+    const job = { executable, output: "_site", paper: paper ?? entry.booklet.paper };
+    for (const { file, pages, problems } of await printBooklet(entry, job)) {
+      if (problems.length > 0) failed += 1;
+      console.log(
+        problems.length === 0 ? `  ${file}: ${count(pages, "page")}` : `  ${file}: not written`,
+      );
+      problems.forEach((problem) => console.log(`    ${problem}`));
     }
-  } finally {
-    await browser.close();
   }
   return failed;
 }

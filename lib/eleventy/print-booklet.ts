@@ -1,6 +1,5 @@
 import { mkdirSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
 import type { Paper } from "../booklet/paper.ts";
 import { patternSheets } from "../booklet/pattern-sheets.ts";
 import { finishPdf } from "./finish-pdf.ts";
@@ -16,7 +15,8 @@ export interface PrintResult {
 }
 
 interface Job {
-  readonly browser: Browser;
+  /** Path of the browser. */
+  readonly executable: string;
   readonly output: string;
   readonly paper: Paper;
 }
@@ -28,10 +28,10 @@ export async function printBooklet(entry: SiteBooklet, job: Job): Promise<readon
 
 async function printPages(
   entry: SiteBooklet,
-  { browser, output, paper }: Job,
+  { executable, output, paper }: Job,
 ): Promise<PrintResult> {
   const booklet = paper.name === entry.booklet.paper.name ? entry.booklet : entry.otherBooklet;
-  const printed = await printPage(browser, pagePath(entry, { output, paper, kind: "print" }), {
+  const printed = await printPage(executable, pagePath(entry, { output, paper, kind: "print" }), {
     isPaged: true,
   });
   const pdf = await finishPdf(printed.pdf, booklet);
@@ -43,12 +43,16 @@ async function printPages(
 
 async function printPatterns(
   entry: SiteBooklet,
-  { browser, output, paper }: Job,
+  { executable, output, paper }: Job,
 ): Promise<PrintResult> {
   const { title, author, summary, language } = entry.booklet;
-  const printed = await printPage(browser, pagePath(entry, { output, paper, kind: "patterns" }), {
-    isPaged: false,
-  });
+  const printed = await printPage(
+    executable,
+    pagePath(entry, { output, paper, kind: "patterns" }),
+    {
+      isPaged: false,
+    },
+  );
   const words = { title: `${title}: full-size patterns`, author, summary, language };
   const pdf = await finishPdf(printed.pdf, words);
   const facts = await readPdf(pdf, { withPaths: true });

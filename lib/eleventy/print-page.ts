@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
+import { openBrowser } from "./open-browser.ts";
 
 export interface Printed {
   readonly pdf: Buffer;
@@ -11,28 +12,32 @@ export interface Printed {
 /** Longest that paged.js may take over a booklet. @source our choice: 200 pages take about 20 s */
 const patience = 120_000;
 
-/** Print a page of the site from its file, offline. The booklet is paginated first. */
+/**
+ * Print a page of the site from its file, offline. The booklet is paginated first. Each print has a
+ * browser of its own: one that has printed before numbers its tags on, and the bytes would differ.
+ */
 export async function printPage(
-  browser: Browser,
+  executable: string,
   file: string,
   { isPaged }: { readonly isPaged: boolean },
 ): Promise<Printed> {
-  const context = await browser.newContext({ offline: true });
+  const browser = await openBrowser(executable);
   try {
+    const context = await browser.newContext({ offline: true });
     const page = await context.newPage();
     await page.goto(pathToFileURL(resolve(file)).href);
     const lost = isPaged ? await waitForPages(page) : [];
     await page.evaluate("document.fonts.ready");
-    const wide = await page.evaluate(isPaged ? widePages : wideSheets);
+    const wide = (await page.evaluate(isPaged ? widePages : wideSheets)) as string[];
     const pdf = await page.pdf({
       preferCSSPageSize: true,
       printBackground: true,
       tagged: true,
       outline: true,
     });
-    return { pdf, problems: [...lost, ...(wide as string[])] };
+    return { pdf, problems: [...lost, ...wide] };
   } finally {
-    await context.close();
+    await browser.close();
   }
 }
 
