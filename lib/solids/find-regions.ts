@@ -1,4 +1,4 @@
-import type { Count } from "../plane/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
 import { linkHalfEdges, type HalfEdges } from "./half-edges.ts";
 import { dot3, flatten3, subtract3, unit3, cross3, length3, distance3 } from "./points3.ts";
 import type { UnionMesh } from "./union-mesh.ts";
@@ -82,7 +82,7 @@ function openOut(
     lines.set(key, line);
     // Does this edge run straight along the surface, inside the face?
     const isInside = regionOf[edges.triangleOf(edges.twin(half))] === own;
-    const isRuled = length3(cross3(unit3(subtract3(to, from)), ruling(surface, direction))) < 1e-6;
+    const isRuled = length3(cross3(subtract3(to, from), ruling(surface, direction))) < offLine;
     if (!isInside || !isRuled) continue;
     line.halves.push(half);
     line.length += distance3(from, to);
@@ -107,6 +107,9 @@ function openOut(
     ranked.find(({ halves }) => isOnePiece(members, new Set(halves), edges)) ?? ranked[0]!;
   return { slit: new Set(best.halves), opensAt: best.direction };
 }
+
+/** Corners come from the kernel good to about this much; an edge so close to a ruling is one. */
+const offLine: Mm = 1e-3;
 
 /** Whether triangles still hang together when the edges of a slit are cut. */
 function isOnePiece(

@@ -53,7 +53,7 @@ const upright: Point3 = [0, 0, 1];
 
 export const narrowsUp = (surface: Surface & { kind: "cone" }): boolean => surface.axis[2] < 0;
 
-/** Angle counter-clockwise round an axis, in [0, 2π]; the ends are told apart by the hint. */
+/** Angle counter-clockwise round an axis, 0 to 2π; the two ends are told apart by the hint. */
 function angleRound(
   centre: Point3,
   axis: Point3,
@@ -67,10 +67,15 @@ function angleRound(
     return turn < 0 ? turn + 2 * Math.PI : turn;
   };
   const at = angle(point);
-  const isOnOpening = at < 1e-7 || at > 2 * Math.PI - 1e-7;
-  if (!isOnOpening) return at;
-  return angle(hint) > Math.PI ? 2 * Math.PI : 0;
+  const isBeyond = angle(hint) > Math.PI;
+  // A point on the opening, or a hair to the wrong side of it, goes with the face it is asked for.
+  if (at < onOpening && isBeyond) return at + 2 * Math.PI;
+  if (at > 2 * Math.PI - onOpening && !isBeyond) return at - 2 * Math.PI;
+  return at;
 }
+
+/** Angle this close to the opening: hints lie much further off. */
+const onOpening: Radians = 1e-6;
 
 /** A direction turned round an axis at right angles to it. */
 function swing(zero: Point3, axis: Point3, by: Radians): Point3 {
