@@ -99,7 +99,7 @@ function hookLine(cover: Cover, closing: Closing, { project, format }: Work): Ma
 }
 
 function tieLine(cover: Cover, closing: Closing, { project, format }: Work): Material {
-  const pairs = Math.max(2, Math.round(closing.run / tieSpacing));
+  const pairs = Math.max(2, Math.ceil(closing.run / tieSpacing));
   const perCopy = pairs * 2 * tieLength;
   const quantity = project.copies * perCopy;
   return {

@@ -30,5 +30,5 @@ function isFlat(cover: Cover): boolean {
 }
 
 function groupName(makes: string, cover: Cover, { covers }: Work): string {
-  return covers.length > 1 ? `Sewing ${makes} of ${cover.solid}` : `Sewing ${makes}`;
+  return covers.length > 1 ? `Sewing: ${makes} (${cover.solid})` : `Sewing: ${makes}`;
 }

@@ -6,11 +6,10 @@ const goods = ["zip", "hook-and-loop tape", "ties", "piping cord", "batting blan
 
 /** What lies on the table before the first step: stock, bought goods, and foam no slab is named for. */
 export function listSupplied({ project, slabs, sheets, boards, solids }: Work): string[] {
-  const labelOf = (id: string) => project.stock.find((one) => one.id === id)?.label ?? id;
   return [
     ...project.stock.map(({ label }) => label),
     ...[...slabs, ...sheets, ...boards].flatMap((plan) =>
-      plan.used.map((used) => stockName(plan.kind, used, labelOf(plan.stock))),
+      plan.used.map((used) => stockName(plan, used, project)),
     ),
     ...project.buy.map(({ item }) => item),
     ...goods,
