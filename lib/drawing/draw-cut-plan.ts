@@ -11,8 +11,17 @@ import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { pathOf } from "./paper-path.ts";
-import { placeBeside } from "./place-beside.ts";
-import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
+import { type Callout, placeBeside } from "./place-beside.ts";
+import { placeLabels } from "./place-labels.ts";
+import type {
+  Candidate,
+  DrawingInput,
+  Figure,
+  FigureLimits,
+  Ink,
+  Label,
+  Picture,
+} from "./types.ts";
 
 /** One slab or sheet with its parts hatched, its cuts numbered in order and its offcuts named. */
 export function drawCutPlan(
@@ -137,12 +146,29 @@ function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Pict
           }),
         ]
       : [];
-  const margin = [
-    ...placeBeside(parts.small, boxOfInks([...inks, ...sizes])),
-    ...parts.small.map(({ to }) => dotInk(to)),
-  ];
+  const margin = nameSmall(parts.small, [...inks, ...sizes]);
   return {
     inks: [...inks, ...sizes, ...margin],
     collisions: [...numbered.collisions, ...parts.collisions],
   };
+}
+
+/** Names of parts too small to write on: above the stock, or else from its sides. */
+function nameSmall(small: readonly Callout[], inks: readonly Ink[]): Ink[] {
+  const dots = small.map(({ to }) => dotInk(to));
+  const box = boxOfInks(inks);
+  const shifts = [0, 6, -6, 12, -12, 20, -20, 30, -30, 42, -42];
+  const labels = small.map(({ lines, style, to }): Label => {
+    const places = [6, 12, 18, 24].flatMap((rise) =>
+      shifts.map((shift): Candidate => ({
+        at: [to[0] + shift, box.top - rise],
+        anchor: "middle",
+        leader: to,
+      })),
+    );
+    return { lines, style, candidates: places };
+  });
+  const above = placeLabels(labels, inks);
+  if (above.collisions.length === 0) return [...above.inks, ...dots];
+  return [...placeBeside(small, box), ...dots];
 }
