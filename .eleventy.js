@@ -7,6 +7,6 @@ import { tsImport } from "tsx/esm/api";
 export default async function (cfg) {
   const handed = cfg.slipcase;
   const { configure, openSite } = handed ?? (await tsImport("./lib/eleventy/index.ts", import.meta.url));
-  const site = handed?.site ?? (await openSite());
+  const site = handed?.site ?? openSite();
   return configure(cfg, site, handed?.folders);
 }

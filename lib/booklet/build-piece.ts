@@ -31,11 +31,7 @@ export function buildPiece(
     letter: name,
     facts: pieceFacts(piece, plan, format),
     warnings: pieceWarnings(piece, panel, plan),
-    figure: firstFigure(
-      figures,
-      [`panel/${cover?.solid ?? ""}/${name}`, `panel/${name}`, `piece/${piece.id}`],
-      pieceRoom,
-    ),
+    figure: firstFigure(figures, [`panel/${piece.id}`], pieceRoom),
     walk: describeWalk(piece.outline.outer, id, format),
     edges: edgeTable(piece, cover, { id, format }),
   };

@@ -2,7 +2,6 @@ import type { Step } from "../steps/types.ts";
 import { firstFigure } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import { cautionNotice, slugOf } from "./make-notice.ts";
-import { openHyphens } from "./open-hyphens.ts";
 import type { StepText, StepsPage } from "./pages.ts";
 
 /** The steps, numbered right through, one page for each part of the work. */
@@ -42,8 +41,8 @@ function stepText(step: Step, number: number, figures: FigureSource): StepText {
     id: `step-${slugOf(step.id)}`,
     number,
     title: step.title,
-    uses: step.uses.map(nameInWords),
-    makes: step.makes.map(nameInWords),
+    uses: step.uses,
+    makes: step.makes,
     cautions: step.cautions.map((caution) => cautionNotice(caution, step.id)),
     actions: step.actions,
     notes: step.notes,
@@ -53,6 +52,3 @@ function stepText(step: Step, number: number, figures: FigureSource): StepText {
     remedy: step.remedy,
   };
 }
-
-/** "tool/bread-knife" and "block/seat" in words: the kind before the stroke is left out. */
-export const nameInWords = (name: string): string => openHyphens(name.replace(/^[a-z]+\//, ""));

@@ -1,11 +1,14 @@
 import type { ComparedWay, Cover } from "../seams/types.ts";
 import { firstFigure } from "./figure-source.ts";
-import type { FigureSource } from "./figure-source.ts";
+import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { slugOf } from "./make-notice.ts";
 import { openHyphens } from "./open-hyphens.ts";
 import type { WaysPage } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
+
+/** Two views and the words share a page. */
+const mapRoom: FigureRoom = { width: 165, height: 85 };
 
 /** How one cover could be cut, which way was chosen, and the map of its panels. */
 export function buildWays(
@@ -15,7 +18,9 @@ export function buildWays(
 ): WaysPage {
   const { solid, ways, panels, refolds } = cover;
   const chosen = ways.find((way) => way.isChosen);
-  const drawings = [`map/${solid}`, `panels/${solid}`].map((id) => firstFigure(figures, [id]));
+  const drawings = [`map/${solid}`, `solid/${solid}`, `solid/${solid}/behind`].map((id) =>
+    firstFigure(figures, [id], mapRoom),
+  );
   return {
     kind: "ways",
     id: `ways-${slugOf(solid)}`,

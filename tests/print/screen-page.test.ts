@@ -32,7 +32,7 @@ const rules = new HtmlValidate({
 let browser: Browser;
 
 beforeAll(async () => {
-  await buildSite(await openSite(folder.content, smallStages), folder);
+  await buildSite(openSite(folder.content, smallStages), folder);
   browser = await openBrowser(findBrowser()!);
 });
 afterAll(async () => {
