@@ -20,7 +20,7 @@ export function searchPlan(effort: Effort, items: Count): SearchPlan {
   switch (effort) {
     case "quick":
       return {
-        budget: Math.min(30e6, 19e3 * items ** 2),
+        budget: Math.min(60e6, 40e3 * items ** 2),
         samples,
         patience: 15,
         tries: 2,
@@ -28,7 +28,7 @@ export function searchPlan(effort: Effort, items: Count): SearchPlan {
       };
     case "full":
       return {
-        budget: Math.min(500e6, 1.2e6 * items ** 2),
+        budget: Math.min(900e6, 1.2e6 * items ** 2),
         samples,
         patience: 40,
         tries: 5,
