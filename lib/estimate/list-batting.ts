@@ -21,7 +21,7 @@ export function listBatting({ project, solids, format }: Work): Material[] {
         buy: project.copies,
         basis:
           `The cover is larger than the foam. The blank goes round the ${format.sizes(solid.size)} foam ` +
-          ` with ${format.length(50.8)} to trim.`,
+          `with ${format.length(50.8)} to trim.`,
         price: null,
         group: "other",
       } satisfies Material,

@@ -49,7 +49,7 @@ function joinLayers(solid: Solid, block: SolidBlock, work: Work): Step[] {
       makes: [whole],
       check: `The block should now measure ${work.format.sizes(block.size)}.`,
       remedy: "Trim a face that stands out once the glue is dry, as carefully as in the cutting.",
-      figure: `glue/${solid.id}`,
+      figure: `solid/${solid.id}`,
     }),
   ];
 }
@@ -74,7 +74,7 @@ function shapeBlock(solid: Solid, block: SolidBlock, work: Work): Step[] {
       makes: [name],
       check: "Both ends should show the same outline.",
       remedy: "Trim the fuller end until the two agree.",
-      figure: `block/${solid.id}/${block.id}`,
+      figure: `solid/${solid.id}`,
     }),
   ];
 }

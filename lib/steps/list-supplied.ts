@@ -1,11 +1,12 @@
 import type { Work } from "../estimate/types.ts";
-import { foamName, stockName } from "./name-parts.ts";
+import { blockName, stockName } from "./name-parts.ts";
 
 /** Closings and other small goods, by the names the steps use. */
 const goods = ["zip", "hook-and-loop tape", "ties", "piping cord", "batting blank", "foam offcut"];
 
 /** What lies on the table before the first step: stock, bought goods, and foam no slab is named for. */
-export function listSupplied({ project, slabs, sheets, boards, solids }: Work): string[] {
+export function listSupplied(work: Work): string[] {
+  const { project, slabs, sheets, boards, solids } = work;
   return [
     ...project.stock.map(({ label }) => label),
     ...[...slabs, ...sheets, ...boards].flatMap((plan) =>
@@ -13,8 +14,10 @@ export function listSupplied({ project, slabs, sheets, boards, solids }: Work): 
     ),
     ...project.buy.map(({ item }) => item),
     ...goods,
-    ...solids
-      .filter(({ blocks }) => blocks.every(({ foam }) => foam === null))
-      .map(({ id }) => foamName(id)),
+    ...solids.flatMap((solid) =>
+      solid.blocks
+        .filter(({ foam }) => foam === null)
+        .map(({ id }) => blockName(solid.id, id, work)),
+    ),
   ];
 }
