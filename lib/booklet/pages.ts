@@ -97,6 +97,8 @@ export interface LayPage extends PageBase {
 export interface CutsPage extends PageBase {
   readonly kind: "cuts";
   readonly facts: readonly Fact[];
+  /** All of them in one drawing, where they are drawn so. */
+  readonly figure: Figure | null;
   readonly cuts: readonly CutSheet[];
   readonly shortfalls: readonly Notice[];
 }
