@@ -72,6 +72,8 @@ export interface WaysPage extends PageBase {
   readonly table: Table | null;
   readonly reasons: readonly string[];
   readonly figures: readonly Figure[];
+  /** A small drawing of each way that was compared. */
+  readonly ways: readonly Figure[];
   readonly proof: string;
 }
 
@@ -167,6 +169,8 @@ export interface Notice {
   readonly signal: "DANGER" | "WARNING" | "CAUTION" | "NOTICE";
   readonly paragraphs: readonly string[];
   readonly source: string | null;
+  /** A reminder of a message that stood in full before: one line, no box of its own. */
+  readonly isReminder: boolean;
 }
 
 /** One slab, sheet or board with its cuts. */
