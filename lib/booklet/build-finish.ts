@@ -41,8 +41,10 @@ export function buildFinish({ covers, steps, project }: Plan, format: Format): F
   ]);
   const remedies = tableOrNull("finish-remedies", "What to do when it does not fit", {
     columns: [words("Step"), words("Check"), words("If it does not")],
-    rows: steps.flatMap(({ title, check, remedy }) =>
-      check === null || remedy === null ? [] : [[title, check, remedy]],
+    rows: steps.flatMap(({ title, check, remedy }, i) =>
+      check === null || remedy === null || steps.findIndex((step) => step.remedy === remedy) < i
+        ? []
+        : [[title, check, remedy]],
     ),
   });
   const care = careWords(project.stock);

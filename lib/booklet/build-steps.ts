@@ -7,10 +7,15 @@ import type { StepText, StepsPage } from "./pages.ts";
 /** The steps, numbered right through, one page for each part of the work. */
 export function buildSteps(steps: readonly Step[], figures: FigureSource): readonly StepsPage[] {
   const groups = [...new Set(steps.map(({ group }) => group))];
+  const numbered = steps.map((step, i) => {
+    const earlier = steps.slice(0, i).flatMap(({ cautions }) => cautions.map(({ id }) => id));
+    return {
+      group: step.group,
+      text: stepText(step, i + 1, { figures, warned: new Set(earlier) }),
+    };
+  });
   return groups.map((group) => {
-    const own = steps.flatMap((step, i) =>
-      step.group === group ? [stepText(step, i + 1, figures)] : [],
-    );
+    const own = numbered.flatMap((each) => (each.group === group ? [each.text] : []));
     return {
       kind: "steps",
       id: `steps-${slugOf(group)}`,
@@ -31,7 +36,11 @@ const besideRoom: FigureRoom = { width: 76, height: 110 };
 /** Room below the words, so that words and figure share a page. */
 const belowRoom: FigureRoom = { width: 165, height: 110 };
 
-function stepText(step: Step, number: number, figures: FigureSource): StepText {
+function stepText(
+  step: Step,
+  number: number,
+  { figures, warned }: { readonly figures: FigureSource; readonly warned: ReadonlySet<string> },
+): StepText {
   const ids = step.figure === null ? [] : [step.figure];
   const beside = firstFigure(figures, ids, besideRoom);
   const hasRoom =
@@ -43,7 +52,9 @@ function stepText(step: Step, number: number, figures: FigureSource): StepText {
     title: step.title,
     uses: step.uses,
     makes: step.makes,
-    cautions: step.cautions.map((caution) => cautionNotice(caution, step.id)),
+    cautions: step.cautions.map((caution) =>
+      cautionNotice(caution, step.id, { isReminder: warned.has(caution.id) }),
+    ),
     actions: step.actions,
     notes: step.notes,
     figure,

@@ -91,5 +91,5 @@ function placeName(point: Point, start: Point, format: Format): string {
   const across = point[0] - start[0];
   const up = point[1] - start[1];
   if (Math.abs(across) < 1e-6 && Math.abs(up) < 1e-6) return "the start";
-  return `the corner ${format.length(across)} across, ${format.length(up)} up`;
+  return `the corner at ${format.length(across)} across and ${format.length(up)} up`;
 }

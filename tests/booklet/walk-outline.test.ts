@@ -144,8 +144,8 @@ describe("a walk in words", () => {
       ["0 in", "0 in"],
     ]);
     expect(checks).toEqual([
-      "From the start to the corner 62 in across, 21 in up: 65 7/16 in.",
-      "From the corner 62 in across, 0 in up to the corner 0 in across, 21 in up: 65 7/16 in.",
+      "From the start to the corner at 62 in across and 21 in up: 65 7/16 in.",
+      "From the corner at 62 in across and 0 in up to the corner at 0 in across and 21 in up: 65 7/16 in.",
     ]);
   });
 
