@@ -1,4 +1,6 @@
 import type { Count, Mm, Mm2, Radians } from "../plane/types.ts";
+import { crossesItself } from "../plane/crosses-itself.ts";
+import { offsetLoop } from "../plane/offset-loop.ts";
 import { cross } from "../plane/points.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
 import { mergeCollinear } from "../plane/merge-collinear.ts";
@@ -31,6 +33,8 @@ export interface Measures {
   readonly foldLength: Mm;
   readonly hasVisible: boolean;
   readonly isLopsided: boolean;
+  /** Some slit or notch is too narrow for the allowances on both its edges. */
+  readonly isTooNarrow: boolean;
 }
 
 /** A print this little out of upright is not seen. @source our choice */
@@ -44,6 +48,7 @@ export function measureCandidate(
   graph: FaceGraph,
   unfolding: Unfolding,
   twins: ReadonlyMap<string, string>,
+  allowance: Mm = 0,
 ): Measures {
   const laid = orientUnfolding(graph, unfolding);
   const [outer = [], ...holes] = laid.loops;
@@ -91,7 +96,19 @@ export function measureCandidate(
       turns.map(({ face }) => face),
       twins,
     ),
+    isTooNarrow: laid.loops.some((loop) => isTooNarrow(loop, allowance)),
   };
+}
+
+/** Whether the cut line round a loop runs into itself. */
+function isTooNarrow(loop: Unfolding["loops"][number], allowance: Mm): boolean {
+  const segments = loop.flatMap((side) => side.segments);
+  return crossesItself(
+    offsetLoop(
+      segments,
+      segments.map(() => allowance),
+    ),
+  );
 }
 
 /** Whether a panel holds a face of the middle and one side, but not the other side. */
