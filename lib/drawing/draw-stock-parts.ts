@@ -56,9 +56,9 @@ export function drawStockParts(
   const callouts: Callout[] = [];
   for (const region of regions) {
     const label = fittingLabel(region, obstacles);
-    const [to] = insidePoints(region.rings, 1);
+    const [to, ...spots] = insidePoints(region.rings, 200);
     if (label) labels.push(label);
-    else if (to) callouts.push({ lines: [region.short.join(", ")], style: "label", to });
+    else if (to) callouts.push({ lines: [region.short.join(", ")], style: "label", to, spots });
   }
   const placed = placeLabels(labels, obstacles);
   const clear = [...placed.inks, ...others].flatMap((ink) =>

@@ -63,7 +63,26 @@ export function edgePlaces(
   }
   // A letter far outside could be read as another edge's: those have leaders and come last.
   const most = 2 * shares.length;
-  return [...inside.slice(0, most), ...outside, ...inside.slice(most), ...doubtful];
+  return [
+    ...inside.slice(0, most),
+    ...outside,
+    ...inside.slice(most),
+    ...doubtful,
+    ...roundAbout(run),
+  ];
+}
+
+/** The last resort: anywhere round the middle of the edge, on a leader. */
+function roundAbout(run: readonly Point[]): Candidate[] {
+  const middle = alongPath(run, 0.5)?.at;
+  if (!middle) return [];
+  return [9, 13, 18, 24, 31, 40].flatMap((reach) =>
+    Array.from({ length: 16 }, (_, index): Candidate => {
+      const angle = ((index + 0.5) * Math.PI) / 8;
+      const at: Point = [middle[0] + reach * Math.cos(angle), middle[1] + reach * Math.sin(angle)];
+      return { at, anchor: "middle", leader: middle };
+    }),
+  );
 }
 
 /** Places along a run as shares of its length: the middle, then outwards by equal steps. */
