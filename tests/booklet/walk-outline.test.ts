@@ -149,6 +149,29 @@ describe("a walk in words", () => {
     ]);
   });
 
+  // What broke: a piece whose lowest corner is not its leftmost printed corners at "-5 in".
+  test("measures from the box round the piece, so that no figure is negative", () => {
+    const { intro, legs, checks } = describeWalk(
+      tee(480, 430, 100),
+      "p",
+      makeFormat({ units: "mm", round: 1 }),
+    );
+    expect(intro).toContain("100 mm from its left end");
+    expect(legs.map(({ across }) => across)).toEqual([
+      "380 mm",
+      "380 mm",
+      "480 mm",
+      "480 mm",
+      "0 mm",
+      "0 mm",
+      "100 mm",
+      "100 mm",
+    ]);
+    expect([...legs.flatMap(({ across, up }) => [across, up]), ...checks].join()).not.toMatch(
+      /-\d/,
+    );
+  });
+
   test("draws a whole circle by its radius", () => {
     const { intro, legs } = describeWalk(circle(254), "p", inches);
     expect(intro).toContain("radius 10 in");
