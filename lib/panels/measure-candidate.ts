@@ -1,11 +1,10 @@
 import type { Count, Mm, Mm2, Radians } from "../plane/types.ts";
-import { crossesItself } from "../plane/crosses-itself.ts";
-import { offsetLoop } from "../plane/offset-loop.ts";
 import { cross } from "../plane/points.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
 import { mergeCollinear } from "../plane/merge-collinear.ts";
 import { directionAlong } from "../plane/segments.ts";
 import type { PrintDirection } from "../project/types.ts";
+import { isTooNarrow } from "./is-too-narrow.ts";
 import { orientUnfolding, turnOfFace } from "./orient-unfolding.ts";
 import { twinOf, type FaceGraph, type Unfolding } from "./unfold-panel.ts";
 
@@ -96,19 +95,13 @@ export function measureCandidate(
       turns.map(({ face }) => face),
       twins,
     ),
-    isTooNarrow: laid.loops.some((loop) => isTooNarrow(loop, allowance)),
-  };
-}
-
-/** Whether the cut line round a loop runs into itself. */
-function isTooNarrow(loop: Unfolding["loops"][number], allowance: Mm): boolean {
-  const segments = loop.flatMap((side) => side.segments);
-  return crossesItself(
-    offsetLoop(
-      segments,
-      segments.map(() => allowance),
+    isTooNarrow: laid.loops.some((loop) =>
+      isTooNarrow(
+        loop.flatMap((side) => side.segments),
+        allowance,
+      ),
     ),
-  );
+  };
 }
 
 /** Whether a panel holds a face of the middle and one side, but not the other side. */

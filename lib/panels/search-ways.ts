@@ -130,11 +130,15 @@ function coverExactly(
   return chosen;
 }
 
+/** How often a large solid's panels are taken apart again, one at a time, and joined anew. */
+const retries: Count = 2;
+
 /** Join the two panels whose joining saves most, until none saves; then try each fold undone. */
 function joinStepwise(faces: readonly string[], grower: Grower, cost: Cost): Candidate[] {
   let best = greedy(faces.map(grower.single), grower, cost);
-  for (let round = 0; round < faces.length; round++) {
-    const worst = best.map((candidate) =>
+  for (let round = 0; round < retries; round++) {
+    const joined = best.filter((candidate) => candidate.faces.length > 1);
+    const worst = joined.map((candidate) =>
       greedy(
         [...best.filter((other) => other !== candidate), ...candidate.faces.map(grower.single)],
         grower,
