@@ -1,6 +1,6 @@
 import { ClipType, FillRule, booleanOpD } from "clipper2-ts";
 import { union } from "polyclip-ts";
-import type { Mm2, Point, Polygon } from "./types.ts";
+import type { Mm, Mm2, Point, Polygon } from "./types.ts";
 import { polygonArea } from "./polygon-area.ts";
 
 /** Decimal places kept by the clipping library: 1e-6 mm. */
@@ -17,13 +17,21 @@ export type Region = readonly Polygon[];
  * touch themselves along a line.
  */
 export function unite(a: Region, b: Region = []): Region {
-  const parts = [...a, ...b].filter((loop) => loop.length > 2).map((loop): Polygons => [[...loop]]);
+  const parts = [...a, ...b]
+    .filter((loop) => loop.length > 2)
+    .map((loop): Polygons => [loop.map(([x, y]): Point => [snap(x), snap(y)])]);
   if (parts.length === 0) return [];
   const joined = union(parts[0]! as never, ...(parts.slice(1) as never[])) as unknown as Polygons[];
   return joined.flat().map((ring) => ring.slice(0, -1));
 }
 
+/** As `unite`, many times quicker: for simple loops none of which touches itself. */
+export const uniteSimple = (loops: Region): Region => combine(ClipType.Union, loops, []);
+
 type Polygons = Point[][];
+
+/** Corners that should be one must be one to the last digit. */
+const snap = (part: Mm): Mm => Number(part.toFixed(places));
 
 export const intersect = (a: Region, b: Region): Region => combine(ClipType.Intersection, a, b);
 export const subtractRegion = (a: Region, b: Region): Region => combine(ClipType.Difference, a, b);

@@ -103,9 +103,10 @@ function openOut(
       Math.round((a.direction[2] - b.direction[2]) * 1e6),
   );
   // A slit must not cut an island off the face: then the next line is tried.
+  const bothWays = (halves: readonly Count[]) => new Set([...halves, ...halves.map(edges.twin)]);
   const best =
-    ranked.find(({ halves }) => isOnePiece(members, new Set(halves), edges)) ?? ranked[0]!;
-  return { slit: new Set(best.halves), opensAt: best.direction };
+    ranked.find(({ halves }) => isOnePiece(members, bothWays(halves), edges)) ?? ranked[0]!;
+  return { slit: bothWays(best.halves), opensAt: best.direction };
 }
 
 /** Corners come from the kernel good to about this much; an edge so close to a ruling is one. */
