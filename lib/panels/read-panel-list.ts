@@ -26,7 +26,7 @@ export function readPanelList(
   const faults: Fault[] = [];
   const takenBy = new Map<string, string>();
   const panels = list.flatMap(({ name, faces: names }, i): ListedPanel[] => {
-    const at = `${field}[${i}].faces`;
+    const at = `${field}.${i}.faces`;
     const faces = names.flatMap((face) => {
       const found = facesNamed(solid, face);
       if (found.length === 0) faults.push(hiddenFace(at, face));
