@@ -6,12 +6,12 @@ import { segmentLength } from "../plane/segments.ts";
 import type { UpDirection } from "../project/types.ts";
 import { upByAuthor, upOfNormal } from "./face-up.ts";
 import type { Region } from "./find-regions.ts";
-import { axisPoint } from "./find-regions.ts";
-import { flattenRun, isStraightPath } from "./flatten-run.ts";
+import { flattenRun, isStraightPath, meetFreely } from "./flatten-run.ts";
 import type { HalfEdges } from "./half-edges.ts";
 import { flattenPoint, liftPoint } from "./lift-point.ts";
 import { add3, cross3, distance3, dot3, length3, scale3, subtract3, unit3 } from "./points3.ts";
-import { normalOf } from "./surfaces.ts";
+import { refineStep } from "./refine-step.ts";
+import { axisPoint, normalOf } from "./surfaces.ts";
 import type { Run } from "./trace-loops.ts";
 import type { UnionMesh } from "./union-mesh.ts";
 import type { Direction, Face, FaceSide, Point3, SolidEdge, Surface } from "./types.ts";
@@ -31,6 +31,7 @@ export function buildFaces(
   loops: readonly (readonly (readonly Run[])[])[],
 ): { faces: Face[]; edges: SolidEdge[] } {
   const frames = regions.map((region) => frameRegion(mesh, region));
+  const between = betweenPoints(mesh, halfEdges, regions);
   const edges: SolidEdge[] = [];
   const edgeOf = new Map<Count, { edge: string; isForward: boolean }>();
   for (const run of loops.flat(2)) {
@@ -43,6 +44,7 @@ export function buildFaces(
       halfEdges,
       regions,
       frames[run.region]!.surface,
+      between,
     );
     edges.push(edge);
     run.halves.forEach((one) => edgeOf.set(one, { edge: edge.id, isForward: true }));
@@ -56,7 +58,7 @@ export function buildFaces(
     const flatLoops = loops[index]!.map((loop) =>
       loop.map((run): FaceSide => {
         const segments = flattenRun(
-          flatCorners(run, mesh, halfEdges, frame.surface),
+          flatCorners(run, mesh, halfEdges, frame.surface, between),
           frame.surface,
           regions[run.neighbour]!.surface,
         );
@@ -95,12 +97,39 @@ const lowestOf = (mesh: UnionMesh, region: Region): Mm =>
     ...region.triangles.flatMap((t) => mesh.triangles[t]!.corners.map((i) => mesh.points[i]![2])),
   );
 
+/** Points on a half-edge between its ends, in its direction. */
+type Between = (half: Count, run: Run) => readonly Point3[];
+
+/** On free curves the chords of the kernel are cut finer, alike for both faces. */
+function betweenPoints(mesh: UnionMesh, edges: HalfEdges, regions: readonly Region[]): Between {
+  const known = new Map<Count, readonly Point3[]>();
+  return (half, { region, neighbour }) => {
+    const surfaces = [regions[region]!.surface, regions[neighbour]!.surface] as const;
+    if (region === neighbour || !meetFreely(...surfaces)) return [];
+    const first = Math.min(half, edges.twin(half));
+    const points =
+      known.get(first) ??
+      refineStep(mesh.points[edges.from(first)]!, mesh.points[edges.to(first)]!, surfaces);
+    known.set(first, points);
+    return half === first ? points : [...points].reverse();
+  };
+}
+
 /** Corners of a stretch, start and end included, in the face's flat. */
-function flatCorners(run: Run, mesh: UnionMesh, edges: HalfEdges, surface: Surface): Point[] {
-  const flat = (half: Count, point: Count): Point =>
-    flattenPoint(surface, mesh.points[point]!, middleOf(mesh, edges.triangleOf(half)));
-  const starts = run.halves.map((half) => flat(half, edges.from(half)));
-  return [...starts, flat(run.halves.at(-1)!, edges.to(run.halves.at(-1)!))];
+function flatCorners(
+  run: Run,
+  mesh: UnionMesh,
+  edges: HalfEdges,
+  surface: Surface,
+  between: Between,
+): Point[] {
+  const flat = (half: Count, point: Point3): Point =>
+    flattenPoint(surface, point, middleOf(mesh, edges.triangleOf(half)));
+  const steps = run.halves.flatMap((half) =>
+    [mesh.points[edges.from(half)]!, ...between(half, run)].map((point) => flat(half, point)),
+  );
+  const last = run.halves.at(-1)!;
+  return [...steps, flat(last, mesh.points[edges.to(last)]!)];
 }
 
 function middleOf(mesh: UnionMesh, triangle: Count): Point3 {
@@ -186,19 +215,23 @@ function describeEdge(
   edges: HalfEdges,
   regions: readonly NamedRegion[],
   frame: Surface,
+  between: Between,
 ): SolidEdge {
-  const points = run.halves.map((half) => mesh.points[edges.from(half)]!);
+  const points = run.halves.flatMap((half) => [
+    mesh.points[edges.from(half)]!,
+    ...between(half, run),
+  ]);
   const path = [...points, mesh.points[edges.to(run.halves.at(-1)!)]!];
   const [own, other] = [regions[run.region]!, regions[run.neighbour]!];
   const middle = path[Math.floor((path.length - 1) / 2)]!;
   const after = path[Math.floor((path.length - 1) / 2) + 1]!;
-  const between = scale3(add3(middle, after), 0.5);
-  const [n1, n2] = [normalOf(own.surface, between), normalOf(other.surface, between)];
+  const halfWay = scale3(add3(middle, after), 0.5);
+  const [n1, n2] = [normalOf(own.surface, halfWay), normalOf(other.surface, halfWay)];
   const travel = unit3(subtract3(after, middle));
   // The face lies to the left of travel: the edge is convex when the normals turn away from each other.
   const sine = dot3(cross3(n1, n2), travel);
   const turn = Math.atan2(length3(cross3(n1, n2)), dot3(n1, n2));
-  const flat = flattenRun(flatCorners(run, mesh, edges, frame), frame, other.surface);
+  const flat = flattenRun(flatCorners(run, mesh, edges, frame, between), frame, other.surface);
   return {
     id,
     faces: [own.id, other.id],

@@ -1,9 +1,8 @@
 import type { Loop, Mm, Point, Radians, Segment } from "../plane/types.ts";
 import { angleOf, cross, distance, dot, subtract, wholeTurn } from "../plane/points.ts";
 import { line } from "../plane/segments.ts";
-import { axisPoint } from "./find-regions.ts";
 import { add3, cross3, length3, scale3, subtract3 } from "./points3.ts";
-import { distanceFrom } from "./surfaces.ts";
+import { axisPoint, distanceFrom } from "./surfaces.ts";
 import { flattenPoint } from "./lift-point.ts";
 import type { Point3, Surface } from "./types.ts";
 
@@ -26,6 +25,12 @@ export function flattenRun(flat: readonly Point[], own: Surface, neighbour: Surf
     return [line(first, last)];
   return flat.slice(1).map((point, i) => line(flat[i]!, point));
 }
+
+/** Whether two surfaces meet neither in straight lines nor in circles square to an axis. */
+export const meetFreely = (a: Surface, b: Surface): boolean =>
+  (a.kind !== "plane" || b.kind !== "plane") &&
+  circleCentre(a, b) === null &&
+  circleCentre(b, a) === null;
 
 /** Centre of the circle in which two surfaces meet, in the flat of the first; null for none. */
 function circleCentre(own: Surface, neighbour: Surface): Point | null {

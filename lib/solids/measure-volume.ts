@@ -1,6 +1,6 @@
 import type { Mm, Mm3 } from "../plane/types.ts";
 import { add3, cross3, dot3, flatten3, length3, scale3, subtract3 } from "./points3.ts";
-import { axisPoint } from "./find-regions.ts";
+import { axisPoint } from "./surfaces.ts";
 import type { Point3, Surface } from "./types.ts";
 
 export interface SurfacedTriangle {

@@ -1,7 +1,8 @@
 import type { Count } from "../plane/types.ts";
-import { axisPoint, type Region } from "./find-regions.ts";
+import type { Region } from "./find-regions.ts";
 import type { HalfEdges } from "./half-edges.ts";
 import { polishPoint } from "./polish-points.ts";
+import { axisPoint } from "./surfaces.ts";
 import type { UnionMesh } from "./union-mesh.ts";
 import type { Surface } from "./types.ts";
 
