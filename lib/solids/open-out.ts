@@ -38,9 +38,8 @@ interface Ruling {
 }
 
 /**
- * Find the line along which a curved face is opened to lie flat: one that no triangle crosses and
- * that costs least slit. Between equals the back is slit, then the underside. A line that cuts no
- * island off the face comes before any that does.
+ * Find the line along which a curved face is opened to lie flat. A face that does not go all the
+ * way round is opened in the middle of its widest gap, where nothing is cut.
  */
 export function openOut(
   mesh: UnionMesh,
@@ -50,22 +49,57 @@ export function openOut(
 ): OpenedOut {
   if (surface.kind === "plane") return { slit: new Set(), opensAt: null };
   const spans = members.map((triangle) => spanOf(cornersOf(mesh, triangle), surface));
-  const clear = collectRulings(mesh, edges, members, surface).filter(
-    ({ angle }) => !spans.some((span) => isAcross(span, angle)),
-  );
-  const ranked = clear
-    .map((ruling) => ({ ...ruling, direction: directionAt(surface, ruling.angle) }))
+  const gap = widestGap(spans);
+  if (gap !== null) {
+    return { slit: new Set(), opensAt: directionAt(surface, gap.start + gap.width / 2) };
+  }
+  const rulings = collectRulings(mesh, edges, members, surface);
+  const best = chooseRuling(surface, members, edges, rulings, spans);
+  return { slit: new Set(best.halves), opensAt: directionAt(surface, best.angle) };
+}
+
+/**
+ * The line that no triangle crosses and that costs least slit. Between equals the back is slit,
+ * then the underside. A line that cuts no island off the face comes before any that does.
+ */
+function chooseRuling(
+  surface: Round,
+  members: readonly Count[],
+  edges: HalfEdges,
+  rulings: readonly Ruling[],
+  spans: readonly Span[],
+): Ruling {
+  const ranked = rulings
+    .filter(({ angle }) => !spans.some((span) => isAcross(span, angle)))
+    .map((ruling) => ({ ruling, direction: directionAt(surface, ruling.angle) }))
     .sort(
       (a, b) =>
-        Math.round((a.length - b.length) * 1e3) ||
+        Math.round((a.ruling.length - b.ruling.length) * 1e3) ||
         Math.round((b.direction[1] - a.direction[1]) * 1e6) ||
         Math.round((a.direction[2] - b.direction[2]) * 1e6),
-    );
-  const best =
-    ranked.find(({ halves }) => splitAtSlit(members, new Set(halves), edges).length === 1) ??
-    ranked[0]!;
-  return { slit: new Set(best.halves), opensAt: best.direction };
+    )
+    .map(({ ruling }) => ruling);
+  const isWhole = ({ halves }: Ruling) => splitAtSlit(members, new Set(halves), edges).length === 1;
+  return ranked.find(isWhole) ?? ranked[0]!;
 }
+
+/** The widest part of the turn that no triangle covers; null where they go all the way round. */
+function widestGap(spans: readonly Span[]): Span | null {
+  const ordered = [...spans].sort((a, b) => a.start - b.start);
+  const first = ordered[0]!.start;
+  // A triangle that runs on past the whole turn covers the beginning too.
+  let covered = Math.max(first, ...spans.map(({ start, width }) => start + width - 2 * Math.PI));
+  let widest: Span = { start: 0, width: 0, hair: 0 };
+  for (const { start, width } of [...ordered, { start: first + 2 * Math.PI, width: 0 }]) {
+    if (start - covered > widest.width + 1e-6)
+      widest = { start: covered, width: start - covered, hair: 0 };
+    covered = Math.max(covered, start + width);
+  }
+  return widest.width > leastGap ? widest : null;
+}
+
+/** Narrower gaps are the kernel's rounding. */
+const leastGap: Radians = 1e-3;
 
 /** Triangles that still hang together when the edges of a slit are cut, in groups. */
 export function splitAtSlit(
@@ -142,10 +176,12 @@ function runsAlong(surface: Round, angle: Radians, ends: readonly Point3[]): boo
   });
 }
 
-/** The angles a triangle covers, a hair less at both ends. */
+/** The angles a triangle covers. */
 interface Span {
   readonly start: Radians;
   readonly width: Radians;
+  /** An angle this near one of its ends is not across it. */
+  readonly hair: Radians;
 }
 
 function spanOf(corners: readonly Point3[], surface: Round): Span {
@@ -157,11 +193,13 @@ function spanOf(corners: readonly Point3[], surface: Round): Span {
     width: Math.max(...places.map((other) => wholeTurn(other.angle - angle))),
   }));
   const { start, width } = spans.reduce((a, b) => (b.width < a.width ? b : a));
-  return { start: start + hair, width: width - 2 * hair };
+  return { start, width, hair };
 }
 
-const isAcross = ({ start, width }: Span, angle: Radians): boolean =>
-  width > 0 && wholeTurn(angle - start) < width && wholeTurn(angle - start) > 0;
+const isAcross = ({ start, width, hair }: Span, angle: Radians): boolean => {
+  const ahead = wholeTurn(angle - start);
+  return ahead > hair && ahead < width - hair;
+};
 
 const cornersOf = (mesh: UnionMesh, triangle: Count): Point3[] =>
   mesh.triangles[triangle]!.corners.map((i) => mesh.points[i]!);
