@@ -36,8 +36,9 @@ const foldsWithin: Mm = 1e-6;
 const areaWithin = 1e-6;
 /** The two sides of a straight or round seam are as long as each other to this. */
 const seamWithin: Mm = 1e-6;
-/** Those of a free curve, which each flat keeps as chords of its own, to this share. */
-const freeWithin = 1e-4;
+/** Those of a free curve, which each flat keeps as chords of its own, to this and a share. */
+const freeWithin: Mm = 0.01;
+const freeShare = 1e-4;
 
 const cloth: ClothRules = { usableWidth: 1400, direction: "any", allowance: 10 };
 
@@ -101,7 +102,7 @@ function findSeamFault(solid: Solid, panels: readonly Panel[]): string | null {
     if (folded === 1) continue;
     const [own, other] = sewn.map(({ length }) => length) as [Mm, Mm];
     const isFree = !edge.isStraight && sewn.some(({ segments }) => segments[0]!.kind === "line");
-    const within = seamWithin + (isFree ? freeWithin * edge.length : 0);
+    const within = seamWithin + (isFree ? freeWithin + freeShare * edge.length : 0);
     if (!(Math.abs(own - other) <= within)) return `${edge.id} is ${own} and ${other} mm long`;
   }
   return null;

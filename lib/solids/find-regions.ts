@@ -1,17 +1,13 @@
 import type { Count } from "../plane/types.ts";
 import { linkHalfEdges, type HalfEdges } from "./half-edges.ts";
-import { openOut, splitAtSlit } from "./open-out.ts";
+import { openOut, splitAtSlit, type OpenedOut } from "./open-out.ts";
 import type { UnionMesh } from "./union-mesh.ts";
-import type { Direction, Surface } from "./types.ts";
+import type { Surface } from "./types.ts";
 
 /** Triangles that make up one face, and where it must be slit to lie flat. */
-export interface Region {
+export interface Region extends OpenedOut {
   readonly triangles: readonly Count[];
   readonly surface: Surface;
-  /** Half-edges of the slit, both ways; empty where the face lies flat of itself. */
-  readonly slit: ReadonlySet<Count>;
-  /** For a curved face the direction from the axis at which it is opened out. */
-  readonly opensAt: Direction | null;
 }
 
 /** Group triangles that lie on one surface and hang together into faces. */

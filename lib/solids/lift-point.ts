@@ -23,7 +23,7 @@ export function liftPoint(surface: Surface, [u, v]: Point): Point3 {
 }
 
 /**
- * The flat place of a point on a face's surface. On a curved face a point on the line where the
+ * The flat place of a point on a face's surface. On a curved face a point near the line where the
  * face is opened lies at either end: `hint`, a point nearby inside the face, says which.
  */
 export function flattenPoint(surface: Surface, point: Point3, hint: Point3 = point): Point {
@@ -53,7 +53,7 @@ const upright: Point3 = [0, 0, 1];
 
 export const narrowsUp = (surface: Surface & { kind: "cone" }): boolean => surface.axis[2] < 0;
 
-/** Angle counter-clockwise round an axis, in [0, 2π]; the ends are told apart by the hint. */
+/** Angle counter-clockwise round an axis: the hint's in [0, 2π), the point's within half a turn of it. */
 function angleRound(
   centre: Point3,
   axis: Point3,
@@ -63,13 +63,11 @@ function angleRound(
 ): Radians {
   const angle = (to: Point3): Radians => {
     const out = flatten3(subtract3(to, centre), axis);
-    const turn = Math.atan2(dot3(out, cross3(axis, zero)), dot3(out, zero));
-    return turn < 0 ? turn + 2 * Math.PI : turn;
+    return Math.atan2(dot3(out, cross3(axis, zero)), dot3(out, zero));
   };
-  const at = angle(point);
-  const isOnOpening = at < 1e-7 || at > 2 * Math.PI - 1e-7;
-  if (!isOnOpening) return at;
-  return angle(hint) > Math.PI ? 2 * Math.PI : 0;
+  const near = angle(hint) < 0 ? angle(hint) + 2 * Math.PI : angle(hint);
+  const turns = Math.round((near - angle(point)) / (2 * Math.PI));
+  return angle(point) + turns * 2 * Math.PI;
 }
 
 /** A direction turned round an axis at right angles to it. */

@@ -1,18 +1,16 @@
-import type { Count, Mm, Radians } from "../plane/types.ts";
-import { wholeTurn } from "../plane/points.ts";
+import type { Count, Radians } from "../plane/types.ts";
 import type { HalfEdges } from "./half-edges.ts";
+import { listSlits, type Slit } from "./list-slits.ts";
+import { add3, scale3 } from "./points3.ts";
 import {
-  add3,
-  cross3,
-  distance3,
-  dot3,
-  flatten3,
-  length3,
-  scale3,
-  subtract3,
-  unit3,
-} from "./points3.ts";
-import { axisPoint } from "./surfaces.ts";
+  directionAt,
+  isAcross,
+  middleOfGap,
+  polarPlace,
+  spanOf,
+  turnTo,
+  type Round,
+} from "./round-angles.ts";
 import type { UnionMesh } from "./union-mesh.ts";
 import type { Direction, Point3, Surface } from "./types.ts";
 
@@ -22,24 +20,14 @@ export interface OpenedOut {
   readonly slit: ReadonlySet<Count>;
   /** For a curved face the direction from the axis at which it is opened out. */
   readonly opensAt: Direction | null;
-}
-
-/** Points this near a line lie on it: the kernel is good to about 1e-4 mm. */
-const onLine: Mm = 2e-4;
-
-type Round = Surface & { kind: "cylinder" | "cone" };
-
-/** A straight line along a round surface, by its angle about the axis. */
-interface Ruling {
-  readonly angle: Radians;
-  /** Edges inside the face that run along it, both ways. */
-  readonly halves: Count[];
-  length: Mm;
+  /** Whether the slit runs straight along the surface there. */
+  readonly isStraight: boolean;
 }
 
 /**
  * Find the line along which a curved face is opened to lie flat. A face that does not go all the
- * way round is opened in the middle of its widest gap, where nothing is cut.
+ * way round is opened in the middle of its widest gap, where nothing is cut. A line that cuts no
+ * island off the face comes before any that does.
  */
 export function openOut(
   mesh: UnionMesh,
@@ -47,59 +35,63 @@ export function openOut(
   members: readonly Count[],
   surface: Surface,
 ): OpenedOut {
-  if (surface.kind === "plane") return { slit: new Set(), opensAt: null };
-  const spans = members.map((triangle) => spanOf(cornersOf(mesh, triangle), surface));
-  const gap = widestGap(spans);
+  if (surface.kind === "plane") return { slit: new Set(), opensAt: null, isStraight: true };
+  const spans = members.map((triangle) => spanOf(surface, cornersOf(mesh, triangle)));
+  const gap = middleOfGap(spans);
   if (gap !== null) {
-    return { slit: new Set(), opensAt: directionAt(surface, gap.start + gap.width / 2) };
+    return { slit: new Set(), opensAt: directionAt(surface, gap), isStraight: true };
   }
-  const rulings = collectRulings(mesh, edges, members, surface);
-  const best = chooseRuling(surface, members, edges, rulings, spans);
-  return { slit: new Set(best.halves), opensAt: directionAt(surface, best.angle) };
+  const slits = listSlits(mesh, edges, members, surface, spans);
+  const isWhole = ({ halves }: Slit) => splitAtSlit(members, new Set(halves), edges).length === 1;
+  const opens = (slit: Slit) => unroll(mesh, edges, members, surface, slit) !== null;
+  const best = slits.find((slit) => isWhole(slit) && opens(slit)) ?? slits.find(opens) ?? slits[0]!;
+  const turns = unroll(mesh, edges, members, surface, best);
+  const isStraight = !spans.some((span) => isAcross(span, best.angle));
+  const angle = isStraight || turns === null ? best.angle : turns;
+  return { slit: new Set(best.halves), opensAt: directionAt(surface, angle), isStraight };
 }
 
 /**
- * The line that no triangle crosses and that costs least slit. Between equals the back is slit,
- * then the underside. A line that cuts no island off the face comes before any that does.
+ * Go from triangle to triangle without crossing the slit and add up the turns between their
+ * middles. Null where two ways to a triangle differ by a whole turn, or the turns add up to more
+ * than one: then the slit does not open the face. Else an angle that lies between both ends.
  */
-function chooseRuling(
-  surface: Round,
-  members: readonly Count[],
+function unroll(
+  mesh: UnionMesh,
   edges: HalfEdges,
-  rulings: readonly Ruling[],
-  spans: readonly Span[],
-): Ruling {
-  const ranked = rulings
-    .filter(({ angle }) => !spans.some((span) => isAcross(span, angle)))
-    .map((ruling) => ({ ruling, direction: directionAt(surface, ruling.angle) }))
-    .sort(
-      (a, b) =>
-        Math.round((a.ruling.length - b.ruling.length) * 1e3) ||
-        Math.round((b.direction[1] - a.direction[1]) * 1e6) ||
-        Math.round((a.direction[2] - b.direction[2]) * 1e6),
-    )
-    .map(({ ruling }) => ruling);
-  const isWhole = ({ halves }: Ruling) => splitAtSlit(members, new Set(halves), edges).length === 1;
-  return ranked.find(isWhole) ?? ranked[0]!;
-}
-
-/** The widest part of the turn that no triangle covers; null where they go all the way round. */
-function widestGap(spans: readonly Span[]): Span | null {
-  const ordered = [...spans].sort((a, b) => a.start - b.start);
-  const first = ordered[0]!.start;
-  // A triangle that runs on past the whole turn covers the beginning too.
-  let covered = Math.max(first, ...spans.map(({ start, width }) => start + width - 2 * Math.PI));
-  let widest: Span = { start: 0, width: 0, hair: 0 };
-  for (const { start, width } of [...ordered, { start: first + 2 * Math.PI, width: 0 }]) {
-    if (start - covered > widest.width + 1e-6)
-      widest = { start: covered, width: start - covered, hair: 0 };
-    covered = Math.max(covered, start + width);
+  members: readonly Count[],
+  surface: Round,
+  { halves }: Slit,
+): Radians | null {
+  const slit = new Set(halves);
+  const own = new Set(members);
+  const middle = (triangle: Count): Radians =>
+    polarPlace(surface, middleOf(cornersOf(mesh, triangle))).angle;
+  const turns = new Map<Count, Radians>();
+  let [low, high] = [Infinity, -Infinity];
+  for (const start of members) {
+    if (turns.has(start)) continue;
+    const group = [start];
+    turns.set(start, middle(start));
+    for (const triangle of group) {
+      const at = turns.get(triangle)!;
+      for (let half = triangle * 3; half < triangle * 3 + 3; half++) {
+        const other = edges.triangleOf(edges.twin(half));
+        if (slit.has(half) || !own.has(other)) continue;
+        const there = at + turnTo(at, middle(other));
+        const known = turns.get(other);
+        if (known !== undefined && Math.abs(known - there) > 1) return null;
+        if (known !== undefined) continue;
+        turns.set(other, there);
+        group.push(other);
+      }
+    }
+    const all = group.map((triangle) => turns.get(triangle)!);
+    [low, high] = [Math.min(...all), Math.max(...all)];
+    if (high - low >= 2 * Math.PI) return null;
   }
-  return widest.width > leastGap ? widest : null;
+  return (low + high) / 2 + Math.PI;
 }
-
-/** Narrower gaps are the kernel's rounding. */
-const leastGap: Radians = 1e-3;
 
 /** Triangles that still hang together when the edges of a slit are cut, in groups. */
 export function splitAtSlit(
@@ -125,99 +117,7 @@ export function splitAtSlit(
   return groups;
 }
 
-/** Every ruling through a corner of the face, with the inner edges that run along it. */
-function collectRulings(
-  mesh: UnionMesh,
-  edges: HalfEdges,
-  members: readonly Count[],
-  surface: Round,
-): Ruling[] {
-  const own = new Set(members);
-  const rulings = new Map<Count, Ruling[]>();
-  const through = (point: Point3): Ruling => {
-    const { angle, reach } = polar(surface, point);
-    const key = Math.round(angle / keyStep);
-    const near = [key - 1, key, key + 1].flatMap((one) => rulings.get((one + keys) % keys) ?? []);
-    const known = near.find((one) => angleBetween(one.angle, angle) < onLine / reach);
-    if (known) return known;
-    const made = { angle, halves: [], length: 0 };
-    rulings.set(key % keys, [...(rulings.get(key % keys) ?? []), made]);
-    return made;
-  };
-  for (const half of members.flatMap((triangle) => [0, 1, 2].map((i) => triangle * 3 + i))) {
-    const [from, to] = [mesh.points[edges.from(half)]!, mesh.points[edges.to(half)]!];
-    const twin = edges.twin(half);
-    const isInner = own.has(edges.triangleOf(twin));
-    // An inner edge is met twice: once is enough, and puts both its ways on the same line.
-    if (isInner && twin < half) continue;
-    const ruling = through(isTip(surface, from) ? to : from);
-    if (!isInner || !runsAlong(surface, ruling.angle, [from, to])) continue;
-    ruling.halves.push(half, twin);
-    ruling.length += distance3(from, to);
-  }
-  return [...rulings.values()].flat();
-}
-
-/** Rulings are kept by whole steps of angle, finer than any facet. */
-const keys: Count = 100_000;
-const keyStep: Radians = (2 * Math.PI) / keys;
-
-const angleBetween = (a: Radians, b: Radians): Radians =>
-  Math.min(wholeTurn(a - b), wholeTurn(b - a));
-
-function runsAlong(surface: Round, angle: Radians, ends: readonly Point3[]): boolean {
-  const direction = directionAt(surface, angle);
-  const across = cross3(surface.axis, direction);
-  return ends.every((end) => {
-    const out = subtract3(end, axisPoint(surface));
-    return (
-      Math.abs(dot3(out, across)) < onLine && (isTip(surface, end) || dot3(out, direction) > 0)
-    );
-  });
-}
-
-/** The angles a triangle covers. */
-interface Span {
-  readonly start: Radians;
-  readonly width: Radians;
-  /** An angle this near one of its ends is not across it. */
-  readonly hair: Radians;
-}
-
-function spanOf(corners: readonly Point3[], surface: Round): Span {
-  const places = corners.filter((corner) => !isTip(surface, corner)).map((p) => polar(surface, p));
-  const hair: Radians = onLine / Math.min(...places.map(({ reach }) => reach));
-  // From which corner do the others lie within half a turn ahead?
-  const spans = places.map(({ angle }) => ({
-    start: angle,
-    width: Math.max(...places.map((other) => wholeTurn(other.angle - angle))),
-  }));
-  const { start, width } = spans.reduce((a, b) => (b.width < a.width ? b : a));
-  return { start, width, hair };
-}
-
-const isAcross = ({ start, width, hair }: Span, angle: Radians): boolean => {
-  const ahead = wholeTurn(angle - start);
-  return ahead > hair && ahead < width - hair;
-};
-
 const cornersOf = (mesh: UnionMesh, triangle: Count): Point3[] =>
   mesh.triangles[triangle]!.corners.map((i) => mesh.points[i]!);
 
-/** Angle about the axis from the surface's own zero, and distance from the axis. */
-function polar(surface: Round, point: Point3): { angle: Radians; reach: Mm } {
-  const out = flatten3(subtract3(point, axisPoint(surface)), surface.axis);
-  const side = cross3(surface.axis, surface.zero);
-  return {
-    angle: wholeTurn(Math.atan2(dot3(out, side), dot3(out, surface.zero))),
-    reach: length3(out),
-  };
-}
-
-function directionAt(surface: Round, angle: Radians): Direction {
-  const side = cross3(surface.axis, surface.zero);
-  return unit3(add3(scale3(surface.zero, Math.cos(angle)), scale3(side, Math.sin(angle))));
-}
-
-const isTip = (surface: Surface, point: Point3): boolean =>
-  surface.kind === "cone" && distance3(point, surface.tip) < 1e-6;
+const middleOf = ([a, b, c]: readonly Point3[]): Point3 => scale3(add3(a!, add3(b!, c!)), 1 / 3);
