@@ -1,5 +1,5 @@
 import type { Count, Mm } from "../plane/types.ts";
-import { add3, distance3, scale3 } from "./points3.ts";
+import { add3, distance3, dot3, scale3, subtract3 } from "./points3.ts";
 import { polishPoint } from "./polish-points.ts";
 import { distanceFrom } from "./surfaces.ts";
 import type { Point3, Surface } from "./types.ts";
@@ -25,10 +25,17 @@ export function refineStep(
   const onCurve = polishPoint(middle, surfaces);
   const stray = distance3(middle, onCurve);
   const isOn = surfaces.every((surface) => Math.abs(distanceFrom(surface, onCurve)) < 1e-8);
-  if (stray < strayWithin || stray > distance3(from, to) / 2 || !isOn) return [];
+  if (stray < strayWithin || !isBetween(from, onCurve, to) || !isOn) return [];
   return [
     ...refineStep(from, onCurve, surfaces, left - 1),
     onCurve,
     ...refineStep(onCurve, to, surfaces, left - 1),
   ];
+}
+
+/** Whether a point lies beyond the start and before the end, seen along the step. */
+function isBetween(from: Point3, point: Point3, to: Point3): boolean {
+  const step = subtract3(to, from);
+  const ahead = dot3(subtract3(point, from), step) / dot3(step, step);
+  return ahead > 0.1 && ahead < 0.9;
 }
