@@ -1,8 +1,9 @@
-import type { Count, Mm } from "../plane/types.ts";
+import type { Count, Mm, Mm2 } from "../plane/types.ts";
 import type { BlockSpec } from "../project/types.ts";
 import { buildSolid } from "../solids/build-solid.ts";
 import { randomBlocks } from "../solids/random-blocks.ts";
-import type { Solid } from "../solids/types.ts";
+import { cross3, length3, subtract3 } from "../solids/points3.ts";
+import type { Point3, Solid } from "../solids/types.ts";
 import { growCandidates } from "./grow-candidates.ts";
 import { makePanel } from "./make-panel.ts";
 import { refoldPanels } from "./refold-panel.ts";
@@ -34,10 +35,13 @@ export interface FoldBench {
 const foldsWithin: Mm = 1e-6;
 /** Share of its area that a cover may lose to rounding. */
 const areaWithin = 1e-6;
+/** Facets stray no further than this from round sides, and lose no more than this share. */
+const facetsWithin: Mm = 0.3;
+const facetShare = 0.005;
 /** The two sides of a straight or round seam are as long as each other to this. */
 const seamWithin: Mm = 1e-6;
 /** Those of a free curve, which each flat keeps as chords of its own, to this and a share. */
-const freeWithin: Mm = 0.01;
+const freeWithin: Mm = 0.05;
 const freeShare = 1e-4;
 
 const cloth: ClothRules = { usableWidth: 1400, direction: "any", allowance: 10 };
@@ -87,7 +91,28 @@ function findAreaFault(solid: Solid, panels: readonly Panel[]): string | null {
   const area = panels.reduce((sum, panel) => sum + panel.area, 0);
   const off = Math.abs(area - solid.area) / solid.area;
   if (!(off <= areaWithin)) return `panels ${area} mm², solid ${solid.area} mm²`;
+  const facets = areaOfFacets(solid);
+  for (const face of solid.faces) {
+    // Facets lie a little inside their round sides, and the edges they cut out are as rough.
+    const rim = face.loops.flat().reduce((sum, { length }) => sum + length, 0);
+    const rough = facetsWithin * rim + facetShare * face.area;
+    const facet = facets.get(face.id) ?? 0;
+    if (!(Math.abs(face.area - facet) <= rough)) {
+      return `${face.id} ${face.area} mm², its facets ${facet} mm²`;
+    }
+  }
   return null;
+}
+
+/** Area of the triangles of each face: no outline is walked for it. */
+function areaOfFacets({ mesh }: Solid): ReadonlyMap<string, Mm2> {
+  const areas = new Map<string, Mm2>();
+  mesh.triangles.forEach((corners, i) => {
+    const [a, b, c] = corners.map((corner) => mesh.points[corner]!) as [Point3, Point3, Point3];
+    const area = length3(cross3(subtract3(b, a), subtract3(c, a))) / 2;
+    areas.set(mesh.faces[i]!, (areas.get(mesh.faces[i]!) ?? 0) + area);
+  });
+  return areas;
 }
 
 /** Every edge is folded once or sewn once, from two sides of one length. */

@@ -4,6 +4,7 @@ import { uniteMeshes } from "./mesh-kernel.ts";
 import { distance3 } from "./points3.ts";
 import { polishPoint } from "./polish-points.ts";
 import { isSameSurface } from "./surfaces.ts";
+import { weldPoints } from "./weld-points.ts";
 import type { Point3, Surface } from "./types.ts";
 
 /** The outside of all blocks together; each triangle knows its surface, block and side. */
@@ -56,7 +57,7 @@ export function unionMesh(blocks: readonly BlockMesh[]): UnionMesh {
     const own = [...around[i]!].map((surface) => surfaces[surface]!);
     return tipNear(point, own) ?? polishPoint(point, own);
   });
-  return { points, triangles, surfaces };
+  return weldPoints({ points, triangles, surfaces });
 }
 
 /** A tip is a corner of its cone alone: nothing but the cone says where it lies. */

@@ -50,19 +50,23 @@ const reversed = (steps: readonly RunStep[], edges: HalfEdges): RunStep[] =>
  * it. Points at which a path runs back on itself are dropped until none is left.
  */
 function withoutTurningBack(steps: readonly RunStep[]): readonly RunStep[] {
+  if (steps.length < 3) return steps;
   const kept: RunStep[] = [];
   steps.forEach((step, i) => {
     const last = kept.at(-1);
     const before = steps[i - 1];
     if (last === undefined || before === undefined || !turnsBack(before, step)) kept.push(step);
-    else kept[kept.length - 1] = { ...last, to: step.to };
+    else {
+      kept.pop();
+      // Back where it came from: neither step was any.
+      if (distance3(last.from, step.to) > 1e-6) kept.push({ ...last, to: step.to });
+    }
   });
-  return kept.length === steps.length || kept.length < 2 ? kept : withoutTurningBack(kept);
+  return kept.length === steps.length ? kept : withoutTurningBack(kept);
 }
 
 const turnsBack = (into: RunStep, out: RunStep): boolean =>
-  dot3(subtract3(into.to, into.from), subtract3(out.to, out.from)) < 0 &&
-  distance3(into.from, out.to) > 0;
+  dot3(subtract3(into.to, into.from), subtract3(out.to, out.from)) < 0;
 
 function refine(
   steps: readonly RunStep[],
