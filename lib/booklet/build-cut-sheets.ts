@@ -1,11 +1,14 @@
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
 import { firstFigure } from "./figure-source.ts";
-import type { FigureSource } from "./figure-source.ts";
+import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { slugOf } from "./make-notice.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import type { CutSheet } from "./pages.ts";
 import { figures, makeTable, tableOrNull, words } from "./table.ts";
+
+/** Room that leaves the cuts and the parts on the same page where they can be. */
+const sheetRoom: FigureRoom = { width: 165, height: 100 };
 
 /** One sheet for each slab, sheet or board that is cut, with its cuts in order. */
 export const buildCutSheets = (
@@ -30,7 +33,7 @@ function buildCutSheet(
   return {
     id,
     title: `${titleOf(label)}, ${plan.kind} ${number} of ${plan.used.length}: ${format.size(used.size)}`,
-    figure: firstFigure(drawings, [`${plan.kind}/${plan.stock}/${number}`]),
+    figure: firstFigure(drawings, [`${plan.kind}/${plan.stock}/${number}`], sheetRoom),
     cuts: tableOrNull(`${id}-cuts`, "Cuts, in this order", {
       columns: [figures("Cut"), words("How"), figures("At"), words("From")],
       rows: used.cuts.map((cut) => [

@@ -1,5 +1,6 @@
 import type { CutPlan } from "../packing/types.ts";
 import { buildCutSheets } from "./build-cut-sheets.ts";
+import { firstFigure } from "./figure-source.ts";
 import type { FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { shortfallNotice, slugOf } from "./make-notice.ts";
@@ -23,6 +24,7 @@ export function buildCuts(
       { label: "On hand", value: `${cutPlan.have}` },
       { label: "No plan can use fewer than", value: `${cutPlan.lowerBound}` },
     ],
+    figure: firstFigure(figures, [`${cutPlan.kind}/${cutPlan.stock}`]),
     cuts: buildCutSheets(cutPlan, figures, { format, label }),
     shortfalls: cutPlan.short.map((each) => shortfallNotice(each, cutPlan.stock)),
   };

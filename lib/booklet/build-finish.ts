@@ -1,6 +1,5 @@
 import type { FinishPage } from "./pages.ts";
 import type { Format } from "./make-format.ts";
-import { nameInWords } from "./build-steps.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import { tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
@@ -42,8 +41,10 @@ export function buildFinish({ covers, steps, project }: Plan, format: Format): F
   ]);
   const remedies = tableOrNull("finish-remedies", "What to do when it does not fit", {
     columns: [words("Step"), words("Check"), words("If it does not")],
-    rows: steps.flatMap(({ title, check, remedy }) =>
-      check === null || remedy === null ? [] : [[nameInWords(title), check, remedy]],
+    rows: steps.flatMap(({ title, check, remedy }, i) =>
+      check === null || remedy === null || steps.findIndex((step) => step.remedy === remedy) < i
+        ? []
+        : [[title, check, remedy]],
     ),
   });
   const care = careWords(project.stock);

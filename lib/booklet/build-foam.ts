@@ -39,7 +39,9 @@ export function buildFoam(plan: Plan, figures: FigureSource, format: Format): Fo
         ]),
       ),
     }),
-    figures: withFoam.flatMap(({ id }) => figuresUnder(figures, `blocks/${id}`)),
+    figures: withFoam.flatMap(({ id }) =>
+      [`blocks/${id}`, `glue/${id}`].flatMap((name) => figuresUnder(figures, name)),
+    ),
     cuts: slabs.flatMap((slab) =>
       buildCutSheets(slab, figures, { format, label: stockLabel(project.stock, slab.stock) }),
     ),

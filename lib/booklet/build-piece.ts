@@ -12,7 +12,7 @@ import { figures as numbers, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
 /** Room that leaves the walk and the edges on the same page where they can be. */
-const pieceRoom: FigureRoom = { width: 165, height: 100 };
+const pieceRoom: FigureRoom = { width: 165, height: 80 };
 
 /** The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. */
 export function buildPiece(
@@ -31,11 +31,7 @@ export function buildPiece(
     letter: name,
     facts: pieceFacts(piece, plan, format),
     warnings: pieceWarnings(piece, panel, plan),
-    figure: firstFigure(
-      figures,
-      [`panel/${cover?.solid ?? ""}/${name}`, `panel/${name}`, `piece/${piece.id}`],
-      pieceRoom,
-    ),
+    figure: firstFigure(figures, [`panel/${piece.id}`], pieceRoom),
     walk: describeWalk(piece.outline.outer, id, format),
     edges: edgeTable(piece, cover, { id, format }),
   };
@@ -82,7 +78,7 @@ function edgeTable(
   cover: Cover | null,
   { id, format }: { readonly id: string; readonly format: Format },
 ): Table | null {
-  return tableOrNull(`${id}-edges`, "Edges, from the lower left corner, anticlockwise", {
+  return tableOrNull(`${id}-edges`, "Edges, in order anticlockwise", {
     columns: [words("Edge"), words("Joins"), numbers("Seam line"), numbers("Allowance")],
     rows: piece.edges.map((edge) => [
       edge.seam ?? "–",

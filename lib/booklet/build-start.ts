@@ -1,5 +1,5 @@
 import type { Severity } from "../checks/types.ts";
-import { nameInWords } from "./build-steps.ts";
+import { listTools } from "../steps/list-tools.ts";
 import { findingNotice } from "./make-notice.ts";
 import type { BookletPage, StartPage } from "./pages.ts";
 import type { Plan } from "./types.ts";
@@ -11,13 +11,12 @@ export function buildStart({ findings, steps }: Plan, pages: readonly BookletPag
   const gravestFirst = findings.toSorted(
     (a, b) => order.indexOf(a.severity) - order.indexOf(b.severity),
   );
-  const tools = steps.flatMap(({ uses }) => uses.filter((name) => name.startsWith("tool/")));
   return {
     kind: "start",
     id: "before-you-start",
     title: "Before you start",
     contents: pages.map(({ id, title }) => ({ title, target: id })),
     notices: gravestFirst.map(findingNotice),
-    tools: [...new Set(tools)].map(nameInWords),
+    tools: listTools(steps),
   };
 }

@@ -2,16 +2,20 @@ import type { Step } from "../steps/types.ts";
 import { firstFigure } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import { cautionNotice, slugOf } from "./make-notice.ts";
-import { openHyphens } from "./open-hyphens.ts";
 import type { StepText, StepsPage } from "./pages.ts";
 
 /** The steps, numbered right through, one page for each part of the work. */
 export function buildSteps(steps: readonly Step[], figures: FigureSource): readonly StepsPage[] {
   const groups = [...new Set(steps.map(({ group }) => group))];
+  const numbered = steps.map((step, i) => {
+    const earlier = steps.slice(0, i).flatMap(({ cautions }) => cautions.map(({ id }) => id));
+    return {
+      group: step.group,
+      text: stepText(step, i + 1, { figures, warned: new Set(earlier) }),
+    };
+  });
   return groups.map((group) => {
-    const own = steps.flatMap((step, i) =>
-      step.group === group ? [stepText(step, i + 1, figures)] : [],
-    );
+    const own = numbered.flatMap((each) => (each.group === group ? [each.text] : []));
     return {
       kind: "steps",
       id: `steps-${slugOf(group)}`,
@@ -32,7 +36,11 @@ const besideRoom: FigureRoom = { width: 76, height: 110 };
 /** Room below the words, so that words and figure share a page. */
 const belowRoom: FigureRoom = { width: 165, height: 110 };
 
-function stepText(step: Step, number: number, figures: FigureSource): StepText {
+function stepText(
+  step: Step,
+  number: number,
+  { figures, warned }: { readonly figures: FigureSource; readonly warned: ReadonlySet<string> },
+): StepText {
   const ids = step.figure === null ? [] : [step.figure];
   const beside = firstFigure(figures, ids, besideRoom);
   const hasRoom =
@@ -42,9 +50,11 @@ function stepText(step: Step, number: number, figures: FigureSource): StepText {
     id: `step-${slugOf(step.id)}`,
     number,
     title: step.title,
-    uses: step.uses.map(nameInWords),
-    makes: step.makes.map(nameInWords),
-    cautions: step.cautions.map((caution) => cautionNotice(caution, step.id)),
+    uses: step.uses,
+    makes: step.makes,
+    cautions: step.cautions.map((caution) =>
+      cautionNotice(caution, step.id, { isReminder: warned.has(caution.id) }),
+    ),
     actions: step.actions,
     notes: step.notes,
     figure,
@@ -53,6 +63,3 @@ function stepText(step: Step, number: number, figures: FigureSource): StepText {
     remedy: step.remedy,
   };
 }
-
-/** "tool/bread-knife" and "block/seat" in words: the kind before the stroke is left out. */
-export const nameInWords = (name: string): string => openHyphens(name.replace(/^[a-z]+\//, ""));

@@ -1,11 +1,18 @@
 import type { ComparedWay, Cover } from "../seams/types.ts";
 import { firstFigure } from "./figure-source.ts";
-import type { FigureSource } from "./figure-source.ts";
+import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { slugOf } from "./make-notice.ts";
 import { openHyphens } from "./open-hyphens.ts";
 import type { WaysPage } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
+
+/** The map and the words share a page. */
+const mapRoom: FigureRoom = { width: 165, height: 130 };
+/** Where there is no map, two views do. */
+const viewRoom: FigureRoom = { width: 165, height: 80 };
+/** Two ways stand side by side. */
+const wayRoom: FigureRoom = { width: 79, height: 70 };
 
 /** How one cover could be cut, which way was chosen, and the map of its panels. */
 export function buildWays(
@@ -15,7 +22,9 @@ export function buildWays(
 ): WaysPage {
   const { solid, ways, panels, refolds } = cover;
   const chosen = ways.find((way) => way.isChosen);
-  const drawings = [`map/${solid}`, `panels/${solid}`].map((id) => firstFigure(figures, [id]));
+  const views = [`solid/${solid}`, `solid/${solid}/behind`];
+  const map = firstFigure(figures, [`map/${solid}`], mapRoom);
+  const drawings = map === null ? views.map((id) => firstFigure(figures, [id], viewRoom)) : [map];
   return {
     kind: "ways",
     id: `ways-${slugOf(solid)}`,
@@ -24,6 +33,12 @@ export function buildWays(
     table: ways.length < 2 ? null : compare(ways, `ways-${slugOf(solid)}-table`, format),
     reasons: chosen?.reasons ?? [],
     figures: drawings.filter((figure) => figure !== null),
+    ways:
+      ways.length < 2
+        ? []
+        : ways
+            .map(({ id }) => firstFigure(figures, [`ways/${solid}/${id}`], wayRoom))
+            .filter((figure) => figure !== null),
     proof: refolds.ok
       ? "Folded back up by calculation, the panels give the outside of the foam exactly, edge for edge."
       : `Folded back up by calculation, the panels miss by up to ${format.length(refolds.worst)}.`,

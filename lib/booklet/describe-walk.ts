@@ -1,3 +1,4 @@
+import { loopBounds } from "../plane/loop-bounds.ts";
 import type { Loop, Point } from "../plane/types.ts";
 import type { Format } from "./make-format.ts";
 import type { WalkRow, WalkText } from "./pages.ts";
@@ -6,7 +7,10 @@ import type { Walk, WalkLeg } from "./walk-outline.ts";
 
 const degree = Math.PI / 180;
 
-/** The walk round an outline in words, with where each leg ends. `id` keeps its rows apart in print. */
+/**
+ * The walk round an outline in words, with where each leg ends: measured from the lower left corner of
+ * the box round the piece, so that no figure is negative. `id` keeps its rows apart in print.
+ */
 export function describeWalk(loop: Loop, id: string, format: Format): WalkText {
   const walk = walkOutline(loop);
   const circle = wholeCircle(walk);
@@ -17,12 +21,18 @@ export function describeWalk(loop: Loop, id: string, format: Format): WalkText {
       checks: [`Straight across the middle it measures ${format.length(2 * circle)}.`],
     };
   }
+  const corner = loopBounds(loop).min;
+  const inset = walk.start[0] - corner[0];
+  const start =
+    inset < 1e-6
+      ? "Start at the lower left corner"
+      : `Start on the lower edge of the box round the piece, ${format.length(inset)} from its left end`;
   return {
-    intro: "Start at the lower left corner, with the up arrow pointing away from you.",
-    legs: walk.legs.map((leg, i) => describeLeg(leg, i, walk, { id, format })),
+    intro: `${start}, with the up arrow pointing away from you.`,
+    legs: walk.legs.map((leg, i) => describeLeg(leg, i, walk, { id, format, corner })),
     checks: checkDiagonals(loop).map(
       ({ from, to, length }) =>
-        `From ${placeName(from, walk.start, format)} to ${placeName(to, walk.start, format)}: ${format.length(length)}.`,
+        `From ${placeName(from, walk, corner, format)} to ${placeName(to, walk, corner, format)}: ${format.length(length)}.`,
     ),
   };
 }
@@ -42,8 +52,8 @@ function wholeCircle({ legs }: Walk): number | null {
 function describeLeg(
   leg: WalkLeg,
   index: number,
-  { start, heading, legs }: Walk,
-  { id, format }: { readonly id: string; readonly format: Format },
+  { heading, legs }: Walk,
+  { id, format, corner }: { readonly id: string; readonly format: Format; readonly corner: Point },
 ): WalkRow {
   const facing = legs
     .slice(0, index + 1)
@@ -57,8 +67,8 @@ function describeLeg(
   return {
     id: `${id}-leg-${index + 1}`,
     words: `${turn}${goWords(leg, facing, format)}${isLast ? ", back to the start" : ""}.`,
-    across: format.length(leg.to[0] - start[0]),
-    up: format.length(leg.to[1] - start[1]),
+    across: format.length(leg.to[0] - corner[0]),
+    up: format.length(leg.to[1] - corner[1]),
   };
 }
 
@@ -87,9 +97,8 @@ function compassWords(facing: number): string {
   return [" to the right", " up", " to the left", " down"][((nearest % 4) + 4) % 4]!;
 }
 
-function placeName(point: Point, start: Point, format: Format): string {
-  const across = point[0] - start[0];
-  const up = point[1] - start[1];
-  if (Math.abs(across) < 1e-6 && Math.abs(up) < 1e-6) return "the start";
-  return `the corner ${format.length(across)} across, ${format.length(up)} up`;
+function placeName(point: Point, { start }: Walk, corner: Point, format: Format): string {
+  if (Math.hypot(point[0] - start[0], point[1] - start[1]) < 1e-6) return "the start";
+  const across = format.length(point[0] - corner[0]);
+  return `the corner at ${across} across and ${format.length(point[1] - corner[1])} up`;
 }

@@ -22,19 +22,29 @@ export const findingNotice = (finding: Finding): Notice => ({
   signal: signals[finding.severity],
   paragraphs: [finding.message, finding.remedy].filter((text) => text !== ""),
   source: finding.source,
+  isReminder: false,
 });
 
-/** A caution as a boxed message: hazard, consequence, how to avoid it. `step` keeps repeats apart. */
-export const cautionNotice = (caution: Caution, step: string): Notice => ({
-  id: `caution-${slugOf(step)}-${slugOf(caution.id)}`,
-  severity: caution.severity,
-  signal: signals[caution.severity],
-  paragraphs: [
-    `${sentence(caution.hazard)} ${sentence(caution.consequence)}`.trim(),
-    sentence(caution.avoid),
-  ],
-  source: caution.source,
-});
+/**
+ * A caution as a boxed message: hazard, consequence, how to avoid it. `step` keeps repeats apart.
+ * Where it has stood in full before, a reminder says only how to avoid it.
+ */
+export function cautionNotice(
+  caution: Caution,
+  step: string,
+  { isReminder = false }: { readonly isReminder?: boolean } = {},
+): Notice {
+  const { hazard, consequence, avoid, severity } = caution;
+  const why = `${sentence(hazard)} ${sentence(consequence)}`.trim();
+  return {
+    id: `caution-${slugOf(step)}-${slugOf(caution.id)}`,
+    severity,
+    signal: signals[severity],
+    paragraphs: isReminder ? [sentence(avoid)] : [why, sentence(avoid)],
+    source: isReminder ? null : caution.source,
+    isReminder,
+  };
+}
 
 /** What cannot be cut, and what would help. */
 export const shortfallNotice = ({ part, reason, remedy }: Shortfall, stock: string): Notice => ({
@@ -43,6 +53,7 @@ export const shortfallNotice = ({ part, reason, remedy }: Shortfall, stock: stri
   signal: signals.note,
   paragraphs: [sentence(reason), sentence(remedy)],
   source: null,
+  isReminder: false,
 });
 
 /** Letters, digits and hyphens only, for ids. */

@@ -72,6 +72,8 @@ export interface WaysPage extends PageBase {
   readonly table: Table | null;
   readonly reasons: readonly string[];
   readonly figures: readonly Figure[];
+  /** A small drawing of each way that was compared. */
+  readonly ways: readonly Figure[];
   readonly proof: string;
 }
 
@@ -97,6 +99,8 @@ export interface LayPage extends PageBase {
 export interface CutsPage extends PageBase {
   readonly kind: "cuts";
   readonly facts: readonly Fact[];
+  /** All of them in one drawing, where they are drawn so. */
+  readonly figure: Figure | null;
   readonly cuts: readonly CutSheet[];
   readonly shortfalls: readonly Notice[];
 }
@@ -165,6 +169,8 @@ export interface Notice {
   readonly signal: "DANGER" | "WARNING" | "CAUTION" | "NOTICE";
   readonly paragraphs: readonly string[];
   readonly source: string | null;
+  /** A reminder of a message that stood in full before: one line, no box of its own. */
+  readonly isReminder: boolean;
 }
 
 /** One slab, sheet or board with its cuts. */

@@ -1,40 +1,56 @@
 import { countOf } from "../estimate/count-of.ts";
-import type { Check } from "./types.ts";
+import type { CutPlan } from "../packing/types.ts";
+import { partTitle } from "./part-title.ts";
+import type { Check, Finding } from "./types.ts";
+
+const source = "computed from the cut plan";
 
 /** Slabs, sheets and boards that do not suffice, and parts that cannot be cut from them at all. */
 export const checkCutStock: Check = ({ slabs, sheets, boards, project }) =>
   [...slabs, ...sheets, ...boards].flatMap((plan) => {
     const label = project.stock.find((one) => one.id === plan.stock)?.label ?? plan.stock;
+    const placed = new Set(plan.used.flatMap((used) => used.places.map(({ part }) => part)));
     const about = `stock/${plan.stock}`;
-    const source = "computed from the cut plan";
-    const impossible = plan.short.map((shortfall) => ({
-      id: `part-does-not-fit/${shortfall.part}`,
-      severity: "note" as const,
-      about,
-      message: `${shortfall.part} cannot be cut from ${label}: ${withoutStop(shortfall.reason)}.`,
-      remedy: shortfall.remedy,
-      source,
-    }));
-    if (plan.have === 0 || plan.needed <= plan.have) return impossible;
-    const missing = plan.needed - plan.have;
     return [
-      ...impossible,
-      {
-        id: `${plan.kind}-short/${plan.stock}`,
-        severity: "note" as const,
-        about,
-        message:
-          `The plan uses ${countOf(plan.needed, plan.kind)} of ${label} and ${plan.have} ` +
-          `${plan.have === 1 ? "is" : "are"} on hand: ${missing} ${missing === 1 ? "is" : "are"} missing.`,
-        remedy:
-          plan.lowerBound > plan.have
-            ? `Buy ${missing} more. No plan can do with ${plan.have}.`
-            : `Buy ${missing} more, or make a part a little smaller: by volume alone ${plan.lowerBound} would do.`,
-        source,
-      },
+      ...plan.short
+        .filter(({ part }) => !placed.has(part))
+        .map(({ part, reason, remedy }) => ({
+          id: `part-does-not-fit/${part}`,
+          severity: "note" as const,
+          about,
+          message: `${partTitle(part, project)} cannot be cut from ${label}: ${sentence(`it ${lower(reason)}`)}`,
+          remedy: sentence(remedy),
+          source,
+        })),
+      ...missingStock(plan, label),
     ];
   });
 
-function withoutStop(sentence: string): string {
-  return sentence.replace(/\.$/, "");
+function missingStock(plan: CutPlan, label: string): Finding[] {
+  if (plan.have === 0 || plan.needed <= plan.have) return [];
+  const missing = plan.needed - plan.have;
+  const onHand = `${plan.have} ${plan.have === 1 ? "is" : "are"} on hand`;
+  const nearest = plan.short.map(({ remedy }) => sentence(remedy));
+  const most =
+    plan.lowerBound > plan.have
+      ? `Buy ${missing} more. No plan can do with ${plan.have}.`
+      : `Buy ${missing} more. By volume alone ${plan.lowerBound} would do.`;
+  return [
+    {
+      id: `${plan.kind}-short/${plan.stock}`,
+      severity: "note",
+      about: `stock/${plan.stock}`,
+      message: `The plan uses ${countOf(plan.needed, plan.kind)} of ${label} and ${onHand}: ${missing} ${missing === 1 ? "is" : "are"} missing.`,
+      remedy: [...new Set(nearest.length > 0 ? nearest : [most])].join(" "),
+      source,
+    },
+  ];
+}
+
+function sentence(words: string): string {
+  return /[.]$/.test(words) ? words : `${words}.`;
+}
+
+function lower(words: string): string {
+  return words.replace(/^it /i, "");
 }

@@ -1,17 +1,37 @@
-import type { Work } from "../estimate/types.ts";
+import { countOf } from "../estimate/count-of.ts";
 import type { Cover } from "../seams/types.ts";
-import type { Face, SolidEdge } from "../solids/types.ts";
+import type { Face, Solid, SolidEdge } from "../solids/types.ts";
 import type { Check } from "./types.ts";
 
 /** Inward corners where the cloth lifts off the foam when somebody slides on it, and nothing holds it down. */
-export const checkInwardEdges: Check = (work) =>
-  work.covers.flatMap((cover) => {
-    const solid = work.solids.find((one) => one.id === cover.solid);
-    const spec = work.project.solids.find((one) => one.id === cover.solid)?.cover ?? null;
+export const checkInwardEdges: Check = ({ covers, solids, project, format: { length } }) =>
+  covers.flatMap((cover) => {
+    const solid = solids.find((one) => one.id === cover.solid);
+    const spec = project.solids.find((one) => one.id === cover.solid)?.cover ?? null;
     if (solid === undefined || (spec !== null && spec.anchor !== null)) return [];
-    return solid.edges
-      .filter((edge) => edge.bend === "inward" && isSatUpon(edge, solid.faces))
-      .map((edge) => findingFor(edge, cover, solid.faces, work));
+    const edges = solid.edges.filter(
+      (edge) => edge.bend === "inward" && isSatUpon(edge, solid.faces),
+    );
+    if (edges.length === 0) return [];
+    const places = edges.map((edge) => `${whereOf(edge, solid)} (${length(edge.length)})`);
+    const all = length(edges.reduce((sum, edge) => sum + edge.length, 0));
+    const seam = edges.some((edge) => isFolded(edge, cover))
+      ? "cut the panels apart there and catch the seams down"
+      : "catch the seams down from inside";
+    return [
+      {
+        id: `cloth-lifts/${cover.solid}`,
+        severity: "note",
+        about: `solid/${cover.solid}`,
+        message:
+          `The cover turns inward at ${countOf(edges.length, "edge")}: ${places.join(", ")}. ` +
+          "Nothing holds the cloth down there, and it lifts when somebody slides on it.",
+        remedy:
+          "In order of effort: lay a loose pad cut from an offcut into the corner, " +
+          `tack the cloth to the foam by hand, ${all} in all, or ${seam}. Then name it under \`anchor\`.`,
+        source: "common practice, no source",
+      },
+    ];
   });
 
 /** Does a face that can be sat or leant on end at this edge? Two walls in a corner are left alone. */
@@ -19,22 +39,11 @@ function isSatUpon(edge: SolidEdge, faces: readonly Face[]): boolean {
   return edge.faces.some((id) => (faces.find((face) => face.id === id)?.normal[2] ?? 0) > 0.5);
 }
 
-function findingFor(edge: SolidEdge, cover: Cover, faces: readonly Face[], { format }: Work) {
+function whereOf(edge: SolidEdge, { faces }: Solid): string {
   const [one, other] = edge.faces.map((id) => faces.find((face) => face.id === id)?.label ?? id);
-  const isFolded = cover.panels.some((panel) => panel.folds.some((fold) => fold.edge === edge.id));
-  const pad = "lay a loose pad cut from an offcut into the corner";
-  const tacks = `tack the cloth to the foam cover by hand along the ${format.length(edge.length)}`;
-  const remedies = isFolded
-    ? `${pad}, ${tacks}, or cut the panel apart there and catch the seam down`
-    : `${pad}, ${tacks}, or catch the seam down from inside`;
-  return {
-    id: `cloth-lifts/${cover.solid}/${edge.id}`,
-    severity: "note" as const,
-    about: `solid/${cover.solid}`,
-    message:
-      `Between ${one} and ${other} the cover turns inward along ${format.length(edge.length)}. ` +
-      "Nothing holds the cloth down there, and it lifts when somebody slides on it.",
-    remedy: `In order of effort: ${remedies}. Then name it under \`anchor\`.`,
-    source: "common practice, no source",
-  };
+  return `between the ${one ?? ""} and the ${other ?? ""}`;
+}
+
+function isFolded(edge: SolidEdge, { panels }: Cover): boolean {
+  return panels.some((panel) => panel.folds.some((fold) => fold.edge === edge.id));
 }

@@ -1,15 +1,12 @@
 import type { Check } from "./types.ts";
 
 /** Pieces that are wider than the cloth, for which nothing was placed. */
-export const checkPieceWidth: Check = ({ lays, covers, pieces, format: { length } }) =>
+export const checkPieceWidth: Check = ({ lays, covers, pieces, format: { length, sizes } }) =>
   lays.flatMap((lay) =>
     lay.unplaced.map((id) => {
       const all = [...covers.flatMap((cover) => cover.pieces), ...pieces];
       const piece = all.find((one) => one.id === id);
-      const size =
-        piece === undefined
-          ? ""
-          : `, ${length(piece.cutSize[0])} × ${length(piece.cutSize[1])} as cut,`;
+      const size = piece === undefined ? "" : `, ${sizes(piece.cutSize)} as cut,`;
       return {
         id: `too-wide/${id}`,
         severity: "note",

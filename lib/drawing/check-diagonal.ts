@@ -3,7 +3,7 @@ import type { Piece } from "../seams/types.ts";
 import { formatLength } from "../units/index.ts";
 import type { LengthStyle } from "../units/types.ts";
 import { drawDimension } from "./draw-dimension.ts";
-import { findCollisions } from "./finish-figure.ts";
+import { findCollisions } from "./find-collisions.ts";
 import { isInsideRings } from "./inside-point.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import type { Ink, ToPaper } from "./types.ts";

@@ -34,13 +34,20 @@ export function standingParts(project: Project): StandingPart[] {
       project.stock.find(({ id }) => id === piece.stock),
     );
     if (!standing) return [];
+    const places = [standing.at, ...(piece.others ?? [])];
     const rings = [piece.outline.outer, ...piece.outline.holes].map((loop) =>
       flattenPath(
         pathOfLoop(loop, ([x, y]) => [x, y]),
         0.3,
       ).slice(0, -1),
     );
-    return [{ piece, mesh: { mesh: extrudeOutline(rings, standing), body: piece.id } }];
+    return places.map((at, i) => ({
+      piece,
+      mesh: {
+        mesh: extrudeOutline(rings, { ...standing, at }),
+        body: i === 0 ? piece.id : `${piece.id} ${i + 1}`,
+      },
+    }));
   });
 }
 
@@ -67,8 +74,8 @@ export function drawAssembly(
     pictureSize(meshes, FRONT_VIEW),
     limits,
   );
-  const names = parts.map(
-    ({ piece }) => `${piece.label} ${formatSizes(piece.size, input.project)}`,
+  const names = [...new Set(parts.map(({ piece }) => piece))].map(
+    (piece) => `${piece.cut} × ${piece.label} ${formatSizes(piece.size, input.project)}`,
   );
   return finishFigure(
     {
@@ -96,7 +103,8 @@ function assemblyPicture(
   const write = (length: Mm) => formatLength(length, project);
   const sizes = (height: Ratio) => drawBoxSizes(box, view, write, [0.5, 0.5, height]);
   const faces = visibleFaces(scene);
-  const callouts = parts.flatMap(({ piece }): Callout[] => {
+  const pieces = [...new Set(parts.map(({ piece }) => piece))];
+  const callouts = pieces.flatMap((piece): Callout[] => {
     const own = faces.filter(({ face }) => face.startsWith(`${piece.id}:`));
     const spots = own
       .map(({ region }) => insidePoints(region, 1)[0])

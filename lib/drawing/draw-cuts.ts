@@ -2,6 +2,7 @@ import type { Cut, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Point, Polygon } from "../plane/types.ts";
 import { measureText } from "./measure-text.ts";
 import { ringInk } from "./dot-ink.ts";
+import { partWords } from "./part-words.ts";
 import { pathOf } from "./paper-path.ts";
 import { placeLabels } from "./place-labels.ts";
 import type { Candidate, Ink, Label, Placed, ToPaper } from "./types.ts";
@@ -117,7 +118,7 @@ export function describeCuts(
   used: UsedStock,
   write: (sizes: readonly Mm[]) => string,
 ): string {
-  const parts = used.places.map(({ part, size }) => `${part} ${write(size)}`);
+  const parts = used.places.map(({ part, size }) => `${partWords(part)} ${write(size)}`);
   const cuts = [...used.cuts]
     .sort((a, b) => a.order - b.order)
     .map(({ order, kind, at }) => `${order} ${cutWords[kind]} at ${write([at])}`);

@@ -13,6 +13,8 @@ export interface Dimension {
   readonly text: string;
   /** Turn the figure to read upwards on an upright line, where lanes are close. */
   readonly isTurned?: boolean;
+  /** How far past the end a figure must start that has no room between the arrows. */
+  readonly beyond?: Mm;
   /** Where along the line the figure stands, 0.5 for the middle. */
   readonly share?: Ratio;
 }
@@ -26,7 +28,15 @@ const AIR: Mm = 1;
 
 /** A dimension line broken for its figure, which reads level unless it is turned. */
 export function drawDimension(dimension: Dimension): Ink[] {
-  const { from, to, offset, text, isTurned: wantsTurn = false, share = 0.5 } = dimension;
+  const {
+    from,
+    to,
+    offset,
+    text,
+    isTurned: wantsTurn = false,
+    share = 0.5,
+    beyond = 0,
+  } = dimension;
   const a = add(from, offset);
   const b = add(to, offset);
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
@@ -60,7 +70,7 @@ export function drawDimension(dimension: Dimension): Ink[] {
     return inks;
   }
   // Too short: arrows from outside, the figure beyond the second point.
-  const tail = ARROW + 1.5;
+  const tail = Math.max(ARROW + 1.5, beyond);
   inks.push(line([step(a, along, -tail), step(b, along, tail)]));
   inks.push(arrowHead(a, step(a, along, -1)), arrowHead(b, step(b, along, 1)));
   inks.push(figureBeyond(b, along, { text, tail, width, out, isTurned }));

@@ -70,7 +70,9 @@ function gluePicture(
     // Point at the part of the block that shows the most and takes no glue.
     const own = regions.filter(({ face }) => face.startsWith(`${id}:`)).map(({ region }) => region);
     const [best] = own.map((region) => insidePoints(region, 1)[0]).filter((at) => at !== undefined);
-    return best ? [{ lines: [id, formatSizes(size, style)], style: "label", to: best }] : [];
+    return best
+      ? [{ lines: [id.replaceAll("-", " "), formatSizes(size, style)], style: "label", to: best }]
+      : [];
   });
   const inks: Ink[] = [
     ...glue.map(({ region }) => drawHatch(region, glueHatch)),
@@ -108,15 +110,12 @@ function overlaysOf({ shifts, joints }: Exploded, { view }: Scene): Overlay[] {
 
 /** Arrows from where each block is drawn to where it goes. */
 function motionInks({ shifts, joints }: Exploded, scene: Scene): Ink[] {
-  return joints.flatMap(({ joint, moved, away }) => {
+  return joints.flatMap(({ joint, moved }) => {
     const still = joint.blocks.find((id) => id !== moved) ?? moved;
     const [a, b] = [shifts.get(still), shifts.get(moved)];
     const outline = joint.outlines[0];
     if (!a || !b || !outline) return [];
-    const travel = dot([b[0] - a[0], b[1] - a[1], b[2] - a[2]], away);
-    const isStraight = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]) - Math.abs(travel) < 1e-6;
-    // A block that moved for another joint's sake has no straight way to this one.
-    if (!isStraight || travel < 1e-6) return [];
+    if (Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]) < 1e-6) return [];
     const middle = meanPoint(outline);
     const line = { from: plus(middle, b), to: plus(middle, a) };
     const seen = hideLines([line], scene).filter(({ isVisible }) => isVisible);

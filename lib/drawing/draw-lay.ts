@@ -38,7 +38,8 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
     [size[1], size[0]],
     limits,
   );
-  const fitted = level.scale > upright.scale * 1.4 ? level : upright;
+  const isLong = lay.length > lay.width;
+  const fitted = isLong && level.scale > upright.scale * 1.4 ? level : upright;
   return finishFigure(
     {
       id: `lay/${lay.stock}`,

@@ -88,11 +88,13 @@ function topLabel(rings: readonly Polygon[]): Label {
   const fits = ([x, y]: Point) =>
     y < box.top + (box.bottom - box.top) * 0.4 &&
     [-half, 0, half].every((shift) => isInsideRings([x + shift, y], rings));
-  const across = [0, -12, 12, -24, 24, -36, 36].map((shift) => middle + shift);
+  const across = [0, -12, 12, -24, 24, -36, 36, -50, 50].map((shift) => middle + shift);
   const inside = drops
     .flatMap((drop) => across.map((x): Point => [x, box.top + drop]))
     .filter(fits);
-  const outside = [-7, -10, -14].flatMap((drop) => across.map((x): Point => [x, box.top + drop]));
+  const outside = [-7, -10, -14, -19, -25].flatMap((drop) =>
+    across.map((x): Point => [x, box.top + drop]),
+  );
   const candidates = [...inside, ...outside].map((at): Candidate => ({
     at,
     anchor: "middle",

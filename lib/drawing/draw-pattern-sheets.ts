@@ -14,7 +14,7 @@ import { pieceLines } from "./piece-lines.ts";
 import { placeLabels } from "./place-labels.ts";
 import type { PlacedPattern } from "./arrange-patterns.ts";
 import { type Tile, type TileGrid, tileGrid } from "./tile-grid.ts";
-import type { Box, Candidate, DrawingInput, Ink, Label, SheetPaper, ToPaper } from "./types.ts";
+import type { Box, DrawingInput, Ink, Label, SheetPaper, ToPaper } from "./types.ts";
 import { writeSheet } from "./write-sheet.ts";
 
 /**
@@ -114,8 +114,8 @@ function sheetLetters(
   return piece.edges.flatMap(({ seam, segments }): Label[] => {
     if (seam === null) return [];
     const run = flattenPath(pathOfLoop(segments, toSheet, false), 0.1);
-    const places = edgePlaces(run, region, 24).filter(({ at: [x, y] }: Candidate) =>
-      isInBox([x, y], inner),
+    const places = edgePlaces(run, region, 24).filter(
+      ({ at, leader }) => isInBox(at, inner) && (leader === null || isInBox(leader, inner)),
     );
     return places.length > 0 ? [{ lines: [seam], style: "letter", candidates: places }] : [];
   });

@@ -12,10 +12,13 @@ import { insidePoints } from "./inside-point.ts";
 import { markLine } from "./mark-line.ts";
 import { markSegments, markShape } from "./mark-outline.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
-import { edgePlaces } from "./piece-letters.ts";
+import { pieceLetters } from "./piece-letters.ts";
 import { foldLines } from "./piece-lines.ts";
 import { placeLabels } from "./place-labels.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture, ToPaper } from "./types.ts";
+
+/** A turn of more than 12 degrees is a pivot; less is steered round. @source common practice, no source */
+const PIVOT = Math.cos((12 * Math.PI) / 180);
 
 /** The panels that one seam joins, its edges heavy, its notches and pivots marked, the rest pale. */
 export function drawSeam(
@@ -93,7 +96,7 @@ function seamPiece(cover: Cover, piece: Piece, seam: Seam, scale: Ratio): Pictur
   const inks: Ink[] = [...pale.map(asObstacle), ...heavy, ...notches, ...clips, ...pivots];
   const rings = [piece.finished.outer].map((loop) => flattenPath(pathOfLoop(loop, toPaper), 0.1));
   const placed = placeLabels(
-    [...letters(edges, rings, seam, toPaper), nameLabel(piece, rings)],
+    [...pieceLetters({ ...piece, edges }, toPaper), nameLabel(piece, rings)],
     inks,
   );
   return { inks: [...inks, ...placed.inks], collisions: placed.collisions };
@@ -112,33 +115,24 @@ function pivotPoints(
   runs: readonly Piece["edges"][number]["segments"][],
   toPaper: ToPaper,
 ): Point[] {
-  const ends = runs.flatMap((segments) =>
-    segments.map((segment) => ({ from: segment.from, to: segment.to })),
+  const ends = runs.flat().flatMap((segment) => {
+    const points = flattenPath(pathOfLoop([segment], toPaper, false), 0.02);
+    const [first, second] = points;
+    const [before, last] = points.slice(-2);
+    if (!first || !second || !before || !last) return [];
+    return [{ first, last, leaves: direction(first, second), arrives: direction(before, last) }];
+  });
+  return ends.flatMap((a) =>
+    ends
+      .filter((b) => Math.hypot(a.last[0] - b.first[0], a.last[1] - b.first[1]) < 0.05)
+      .filter((b) => a.arrives[0] * b.leaves[0] + a.arrives[1] * b.leaves[1] < PIVOT)
+      .map(() => a.last),
   );
-  const pivots: Point[] = [];
-  for (const a of ends) {
-    for (const b of ends) {
-      if (Math.hypot(a.to[0] - b.from[0], a.to[1] - b.from[1]) > 0.1) continue;
-      const [ax, ay] = [a.to[0] - a.from[0], a.to[1] - a.from[1]];
-      const [bx, by] = [b.to[0] - b.from[0], b.to[1] - b.from[1]];
-      const turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
-      if (turn > 0.2) pivots.push(toPaper(a.to));
-    }
-  }
-  return pivots;
 }
 
-function letters(
-  edges: readonly Piece["edges"][number][],
-  rings: readonly Polygon[],
-  seam: Seam,
-  toPaper: ToPaper,
-): Label[] {
-  return edges.map(({ segments }) => ({
-    lines: [seam.id],
-    style: "letter",
-    candidates: edgePlaces(flattenPath(pathOfLoop(segments, toPaper, false), 0.1), rings),
-  }));
+function direction([ax, ay]: Point, [bx, by]: Point): Point {
+  const length = Math.hypot(bx - ax, by - ay) || 1;
+  return [(bx - ax) / length, (by - ay) / length];
 }
 
 function nameLabel(piece: Piece, rings: readonly Polygon[]): Label {

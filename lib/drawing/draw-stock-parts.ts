@@ -9,6 +9,7 @@ import { stockHatch } from "./hatch-styles.ts";
 import { insidePoints } from "./inside-point.ts";
 import { pathOf } from "./paper-path.ts";
 import type { Callout } from "./place-beside.ts";
+import { partWords } from "./part-words.ts";
 import { placeLabels } from "./place-labels.ts";
 import { textBox } from "./text-box.ts";
 import type { Ink, Label } from "./types.ts";
@@ -55,9 +56,9 @@ export function drawStockParts(
   const callouts: Callout[] = [];
   for (const region of regions) {
     const label = fittingLabel(region, obstacles);
-    const [to] = insidePoints(region.rings, 1);
+    const [to, ...spots] = insidePoints(region.rings, 200);
     if (label) labels.push(label);
-    else if (to) callouts.push({ lines: [region.short.join(", ")], style: "label", to });
+    else if (to) callouts.push({ lines: [region.short.join(", ")], style: "label", to, spots });
   }
   const placed = placeLabels(labels, obstacles);
   const clear = [...placed.inks, ...others].flatMap((ink) =>
@@ -119,14 +120,15 @@ function partRegions(used: UsedStock, view: CutView, write: WriteSizes): Region[
     const names = [...new Set(places.map(partName))];
     const depth = places.length > 1 && names.length === 1 ? [`${places.length} deep`] : [];
     const size = write(first.size);
-    const short = [first.part, size];
+    const short = [partWords(first.part), size];
     return [{ rings, lines: [...names, ...depth, size], short, isPart: true }];
   });
 }
 
 function partName({ part, copy, layer: [layer, layers] }: CutPlace): string {
-  if (layers > 1) return `${part}, layer ${layer} of ${layers}`;
-  return copy > 1 ? `${part} (${copy})` : part;
+  const name = partWords(part);
+  if (layers > 1) return `${name}, ${layer} of ${layers}`;
+  return copy > 1 ? `${name} (${copy})` : name;
 }
 
 function offcutRegions(used: UsedStock, view: CutView, write: WriteSizes): Region[] {

@@ -38,12 +38,42 @@ export function explodeBlocks(solid: Solid, gap: Mm): Exploded {
       }
     }
   }
+  partStillJoined(solid, shifts, gap);
   for (const joint of solid.joints) {
     const [a, b] = joint.blocks;
     const away = jointNormal(joint, find(solid, a), find(solid, b));
-    joints.push({ joint, moved: b, away });
+    const apart = dot(between(shifts, joint.blocks), away);
+    joints.push(
+      apart >= 0
+        ? { joint, moved: b, away }
+        : { joint, moved: a, away: [-away[0], -away[1], -away[2]] },
+    );
   }
   return { shifts, joints };
+}
+
+/** Blocks that moved together are parted at their own joint: the one with most such joints moves. */
+function partStillJoined(solid: Solid, shifts: Map<string, Point3>, gap: Mm): void {
+  for (let round = 0; round < solid.joints.length; round += 1) {
+    const together = solid.joints.filter(({ blocks }) => {
+      const [x, y, z] = between(shifts, blocks);
+      return Math.hypot(x, y, z) < gap / 2;
+    });
+    const [joint] = together;
+    if (!joint) return;
+    const count = (id: string) => together.filter(({ blocks }) => blocks.includes(id)).length;
+    const [a, b] = joint.blocks;
+    const [still, moved] = count(a) > count(b) ? [b, a] : [a, b];
+    const away = jointNormal(joint, find(solid, still), find(solid, moved));
+    const base = shifts.get(moved) ?? [0, 0, 0];
+    shifts.set(moved, [base[0] + away[0] * gap, base[1] + away[1] * gap, base[2] + away[2] * gap]);
+  }
+}
+
+/** How far the second of two blocks has moved from the first. */
+function between(shifts: ReadonlyMap<string, Point3>, [a, b]: readonly [string, string]): Point3 {
+  const [p, q] = [shifts.get(a) ?? [0, 0, 0], shifts.get(b) ?? [0, 0, 0]];
+  return [q[0] - p[0], q[1] - p[1], q[2] - p[2]];
 }
 
 function find(solid: Solid, id: string): SolidBlock | undefined {

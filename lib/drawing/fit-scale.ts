@@ -1,5 +1,6 @@
 import type { Ratio } from "../plane/types.ts";
 import { boxOfInks } from "./boxes.ts";
+import { findCollisions } from "./find-collisions.ts";
 import type { FigureLimits, Picture } from "./types.ts";
 
 /** Scales a ruler or a head can deal with: 1 to this many. @source ISO 5455, with the halves and sixths of inch rules */
@@ -15,7 +16,8 @@ export interface Fitted {
 }
 
 /**
- * Draw at the largest neat scale whose picture, labels and all, keeps within the limits.
+ * Draw at the largest neat scale whose picture, labels and all, keeps within the limits. A scale a
+ * little smaller is taken where only there every label finds a clear place.
  *
  * @param build draws at a scale (paper over real)
  * @param content real width and height, to skip scales that cannot fit
@@ -26,13 +28,20 @@ export function fitScale(
   limits: FigureLimits,
 ): Fitted {
   const last = nicelyTo[nicelyTo.length - 1];
+  let largest: Fitted | null = null;
   for (const to of nicelyTo) {
     if (content[0] / to > limits.width || content[1] / to > limits.height) continue;
+    // Much smaller lines will not make room for labels of the same size.
+    if (largest && largest.scale * to > 1.7) return largest;
     const picture = build(1 / to);
     const box = boxOfInks(picture.inks);
     const fits =
       box.right - box.left + 2 <= limits.width && box.bottom - box.top + 2 <= limits.height;
-    if (fits || to === last) return { picture, scale: 1 / to, note: `Scale 1 : ${to}` };
+    if (!fits && to !== last) continue;
+    const fitted: Fitted = { picture, scale: 1 / to, note: `Scale 1 : ${to}` };
+    if (findCollisions(picture.inks).length + picture.collisions.length === 0) return fitted;
+    largest ??= fitted;
   }
+  if (largest) return largest;
   return { picture: { inks: [], collisions: ["Too large to draw."] }, scale: 1, note: "" };
 }

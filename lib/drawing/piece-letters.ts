@@ -1,20 +1,35 @@
 import type { Piece } from "../seams/types.ts";
 import type { Count, Mm, Point, Polygon, Ratio } from "../plane/types.ts";
-import { alongPath } from "./along-path.ts";
+import { alongPath, pathLength } from "./along-path.ts";
 import { distanceToRings, isInsideRings } from "./inside-point.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import type { Candidate, Label, ToPaper } from "./types.ts";
 
 const AWAY: readonly Mm[] = [4.4, 5.6, 7.5, 10];
 
-/** The letter of each seam beside its edge, inside the piece first, then outside. */
+/** A second letter of the same seam on the same piece is worth it only on a stretch this long. */
+const WORTH_REPEATING: Mm = 22;
+
+/** The letter of each seam beside its edges, inside the piece first, then outside. */
 export function pieceLetters(piece: Piece, toPaper: ToPaper): Label[] {
-  const ring = flattenPath(pathOfLoop(piece.finished.outer, toPaper), 0.1);
-  return piece.edges.flatMap(({ seam, segments }): Label[] => {
-    if (seam === null) return [];
+  const rings = [piece.finished.outer, ...piece.finished.holes].map((loop) =>
+    flattenPath(pathOfLoop(loop, toPaper), 0.1),
+  );
+  const runs = piece.edges.flatMap(({ seam, segments }) => {
     const run = flattenPath(pathOfLoop(segments, toPaper, false), 0.1);
-    return [{ lines: [seam], style: "letter", candidates: edgePlaces(run, [ring]) }];
+    return seam === null ? [] : [{ seam, run, length: pathLength(run) }];
   });
+  const lettered = runs.filter(({ seam, length }, index) => {
+    const alike = runs.filter((other) => other.seam === seam);
+    const longest = alike.reduce((best, other) => Math.max(best, other.length), 0);
+    const isFirst = runs.findIndex((other) => other.seam === seam && other.length === longest);
+    return length >= WORTH_REPEATING || isFirst === index;
+  });
+  return lettered.map(({ seam, run }) => ({
+    lines: [seam],
+    style: "letter",
+    candidates: edgePlaces(run, rings),
+  }));
 }
 
 /** Places beside a run of points: near its middle and inside first, then along it, then outside. */
@@ -48,7 +63,26 @@ export function edgePlaces(
   }
   // A letter far outside could be read as another edge's: those have leaders and come last.
   const most = 2 * shares.length;
-  return [...inside.slice(0, most), ...outside, ...inside.slice(most), ...doubtful];
+  return [
+    ...inside.slice(0, most),
+    ...outside,
+    ...inside.slice(most),
+    ...doubtful,
+    ...roundAbout(run),
+  ];
+}
+
+/** The last resort: anywhere round the middle of the edge, on a leader. */
+function roundAbout(run: readonly Point[]): Candidate[] {
+  const middle = alongPath(run, 0.5)?.at;
+  if (!middle) return [];
+  return [9, 13, 18, 24, 31, 40].flatMap((reach) =>
+    Array.from({ length: 16 }, (_, index): Candidate => {
+      const angle = ((index + 0.5) * Math.PI) / 8;
+      const at: Point = [middle[0] + reach * Math.cos(angle), middle[1] + reach * Math.sin(angle)];
+      return { at, anchor: "middle", leader: middle };
+    }),
+  );
 }
 
 /** Places along a run as shares of its length: the middle, then outwards by equal steps. */

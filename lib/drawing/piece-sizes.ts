@@ -25,11 +25,20 @@ export function pieceSizes(piece: SizedShape, toPaper: ToPaper, style: LengthSty
   const inks: Ink[] = [];
   for (const axis of [0, 1] as const) {
     let lane = 0;
+    // A figure outside its arrows must clear the extension line of the lane beyond.
+    const beyond = (axis === 0 ? cut.right - seam.right : seam.top - cut.top) + 1.5;
     const place = (from: Mm, to: Mm, text: string): Dimension => {
       const reach = LANE * lane;
       return axis === 0
-        ? { from: [from, cut.bottom], to: [to, cut.bottom], offset: [0, reach], text }
-        : { from: [cut.left, from], to: [cut.left, to], offset: [-reach, 0], text, isTurned: true };
+        ? { from: [from, cut.bottom], to: [to, cut.bottom], offset: [0, reach], text, beyond }
+        : {
+            from: [cut.left, from],
+            to: [cut.left, to],
+            offset: [-reach, 0],
+            text,
+            isTurned: true,
+            beyond,
+          };
     };
     const steps = stepsAlong(corners, axis);
     if (steps.length > 2) {

@@ -8,6 +8,8 @@ export interface Callout {
   readonly lines: readonly string[];
   readonly style: TextStyle;
   readonly to: Point;
+  /** Other points of the same thing that a leader may end at. */
+  readonly spots?: readonly Point[];
 }
 
 type Side = "left" | "right";

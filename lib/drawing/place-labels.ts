@@ -9,6 +9,8 @@ type Stretch = readonly [Point, Point];
 
 /** White kept round every label. */
 const CLEAR: Mm = 0.6;
+/** More of it between two labels, so that they do not read as one. */
+const BETWEEN: Mm = 1;
 
 /**
  * Put each label at the first of its places that is clear of all ink and of the labels before it.
@@ -44,7 +46,7 @@ function isFree(
   const box = growBox(joinBoxes(texts.map(textBox)), CLEAR);
   const { within } = taken;
   if (within && !isInside(box, within)) return false;
-  if (taken.boxes.some((other) => boxesOverlap(box, other))) return false;
+  if (taken.boxes.some((other) => boxesOverlap(box, other, BETWEEN))) return false;
   if (taken.stretches.some(([a, b]) => segmentMeetsBox(a, b, box))) return false;
   const leaders = obstacleStretches(inks);
   return leaders.every(([a, b]) => taken.boxes.every((other) => !segmentMeetsBox(a, b, other)));

@@ -1,7 +1,7 @@
 import type { Ratio } from "../plane/types.ts";
 import { boxOfInks } from "./boxes.ts";
 import { dotInk } from "./dot-ink.ts";
-import { findCollisions } from "./finish-figure.ts";
+import { findCollisions } from "./find-collisions.ts";
 import { type Callout, placeBeside } from "./place-beside.ts";
 import type { Ink, Picture } from "./types.ts";
 

@@ -16,6 +16,7 @@ export async function buildSite(
     output = "_site",
   }: { readonly content?: string; readonly output?: string } = {},
 ): Promise<void> {
+  mkdirSync(content, { recursive: true });
   mkdirSync(".cache", { recursive: true });
   const fresh = mkdtempSync(join(".cache", "build-"));
   try {

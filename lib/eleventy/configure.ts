@@ -4,7 +4,7 @@ import type { UserConfig } from "@11ty/eleventy";
 import { parse } from "yaml";
 import { addFilters } from "./add-filters.ts";
 import { addOutputs } from "./add-outputs.ts";
-import { displayPath } from "./guard-content.ts";
+import { displayPath } from "./list-files.ts";
 import type { Site, SiteBooklet } from "./open-site.ts";
 
 export interface Folders {
@@ -31,7 +31,7 @@ export function configure(
   { content, output }: Folders = { content: "content", output: "_site" },
 ): object {
   refuseCode(eleventy);
-  site.refused.forEach((file) => eleventy.ignores.add(displayPath(file)));
+  site.refused.forEach((file) => eleventy.ignores.add(file));
   eleventy.ignores.add(`${displayPath(resolve(content))}/**/_*.md`);
   eleventy.setUseGitIgnore(false);
   eleventy.setNunjucksEnvironmentOptions({ throwOnUndefined: true, autoescape: true });
@@ -100,9 +100,9 @@ type PageData = {
 /** What each page knows beyond its front matter: its project, and where it goes. */
 function computedData(site: Site): object {
   const find = (data: PageData): SiteBooklet | undefined =>
-    site.booklets.find(({ slug, file, project }) =>
+    site.booklets.find(({ slug, project }) =>
       data.booklet === undefined
-        ? project.variant === null && resolve(data.page.inputPath) === file
+        ? project.variant === null && displayPath(data.page.inputPath) === project.file
         : slug === data.booklet,
     );
   return {

@@ -1,20 +1,20 @@
 import { readFileSync } from "node:fs";
-import { basename, resolve } from "node:path";
 import { buildBooklet } from "../booklet/build-booklet.ts";
 import type { FigureSource } from "../booklet/figure-source.ts";
 import type { Booklet } from "../booklet/pages.ts";
 import { choosePaper, otherPaper } from "../booklet/paper.ts";
 import type { Plan } from "../booklet/types.ts";
+import { checkContentFiles } from "../project/check-content-files.ts";
+import { isProjectFile } from "../project/is-project-file.ts";
+import { placeFault } from "../project/place-fault.ts";
 import type { Project } from "../project/types.ts";
-import { codeFiles, displayPath, guardContent, listFiles } from "./guard-content.ts";
+import { displayPath, listFiles } from "./list-files.ts";
 import { realStages } from "./real-stages.ts";
-import type { Stages } from "./stages.ts";
+import type { FileFault, Stages } from "./stages.ts";
 
 /** One booklet with everything its pages print from, computed once. */
 export interface SiteBooklet {
   readonly slug: string;
-  /** Source file; a variant shares it with the project it varies. */
-  readonly file: string;
   readonly project: Project;
   readonly plan: Plan;
   readonly figures: FigureSource;
@@ -29,67 +29,66 @@ export interface Site {
   readonly booklets: readonly SiteBooklet[];
   /** One line for each fault of every file. */
   readonly faults: readonly string[];
-  /** Files that are not built. */
+  /** Files that are not built, as the author knows them. */
   readonly refused: readonly string[];
   readonly schemas: Readonly<Record<string, object>>;
 }
 
 /** Read every project under a folder and work out its plan. Bad files give fault lines, not errors. */
-export async function openSite(content = "content", stages: Stages = realStages): Promise<Site> {
-  const faults: string[] = [...guardContent(content)];
-  const refused: string[] = [...codeFiles(content)];
-  const booklets: SiteBooklet[] = [];
-  for (const file of projectFiles(content)) {
-    const name = displayPath(file);
-    const read = await stages.readProjects(readFileSync(file, "utf8"), name);
-    const opened = read.faults.length > 0 ? [] : await openProjects(read.projects, file, stages);
-    const own = [...read.faults, ...opened.flatMap(({ plan }) => geometryFaults(plan))];
-    faults.push(...own);
-    if (own.length > 0) refused.push(file);
-    else booklets.push(...opened);
-  }
-  const clashes = clashingSlugs(booklets);
+export function openSite(content = "content", stages: Stages = realStages): Site {
+  const paths = listFiles(content).map(displayPath);
+  const stray = checkContentFiles(paths);
+  const sources = paths
+    .filter(isProjectFile)
+    .map((file) => ({ file, text: readFileSync(file, "utf8") }));
+  const read = stages.readProjects(sources);
+  const unread = new Set(read.faults.map(({ file }) => file));
+  const tried = read.projects
+    .filter(({ file }) => !unread.has(file))
+    .map((project) => tryProject(project, stages));
+  const opened = tried.filter((each) => "plan" in each);
+  const broken = tried.filter((each) => "message" in each);
+  const geometry = opened.flatMap(({ project, plan }) =>
+    plan.faults.map((fault): FileFault => placeFault(project, fault)),
+  );
+  const faults: readonly FileFault[] = [...stray, ...read.faults, ...geometry, ...broken];
+  const refused = new Set(faults.map(({ file }) => file));
   return {
-    booklets: booklets.filter(({ slug }) => !clashes.has(slug)),
-    faults: [...faults, ...[...clashes].map((slug) => clashLine(slug, booklets))],
-    refused: [
-      ...refused,
-      ...booklets.filter(({ slug }) => clashes.has(slug)).map(({ file }) => file),
-    ],
+    booklets: opened.filter(({ project }) => !refused.has(project.file)),
+    faults: [...new Set(faults.map(({ message }) => message))],
+    refused: [...refused],
     schemas: { project: stages.projectSchema() },
   };
 }
 
-/** Project files, in a stable order. A name that starts with `_` is left alone. */
-export const projectFiles = (content: string): readonly string[] =>
-  listFiles(resolve(content)).filter(
-    (file) => file.endsWith(".md") && !basename(file).startsWith("_"),
-  );
-
-async function openProjects(
-  projects: readonly Project[],
-  file: string,
-  stages: Stages,
-): Promise<readonly SiteBooklet[]> {
-  const opened: SiteBooklet[] = [];
-  for (const project of projects) {
-    const plan = await stages.computePlan(project);
-    const figures = remember(stages.figuresOf(plan));
-    const paper = choosePaper(project);
-    opened.push({
-      slug: project.slug,
-      file,
-      project,
-      plan,
-      figures,
-      booklet: buildBooklet(plan, figures, { paper }),
-      otherBooklet: buildBooklet(plan, figures, { paper: otherPaper(paper) }),
-    });
+/** A project that the program itself fails on is one fault line, so that the others are still built. */
+function tryProject(project: Project, stages: Stages): SiteBooklet | FileFault {
+  try {
+    return openProject(project, stages);
+  } catch (error) {
+    if (process.env["DEBUG"] !== undefined) console.error(error);
+    const reason = error instanceof Error ? error.message : String(error);
+    const { file, slug } = project;
+    const help = "This is a fault of the program, not of the file: please report it with the file";
+    return { file, message: `${file}: ${slug} could not be worked out: ${reason}. ${help}.` };
   }
-  return opened;
 }
 
-/** Each figure is drawn once, however many pages show it. */
+function openProject(project: Project, stages: Stages): SiteBooklet {
+  const plan = stages.computePlan(project);
+  const figures = remember(stages.figuresOf(plan));
+  const paper = choosePaper(project);
+  return {
+    slug: project.slug,
+    project,
+    plan,
+    figures,
+    booklet: buildBooklet(plan, figures, { paper }),
+    otherBooklet: buildBooklet(plan, figures, { paper: otherPaper(paper) }),
+  };
+}
+
+/** Each figure is drawn once for its room, however many pages show it. */
 function remember({ ids, draw }: FigureSource): FigureSource {
   const drawn = new Map<string, ReturnType<typeof draw>>();
   return {
@@ -101,25 +100,4 @@ function remember({ ids, draw }: FigureSource): FigureSource {
       return figure;
     },
   };
-}
-
-/** Faults that only geometry could find, with the line of their field. */
-const geometryFaults = ({ faults, project }: Plan): readonly string[] =>
-  faults.map(({ field, fault, fix }) => {
-    const line = project.lines[field];
-    return `${project.file}${line === undefined ? "" : `:${line}`} ${field}: ${fault}. ${fix}`;
-  });
-
-function clashingSlugs(booklets: readonly SiteBooklet[]): ReadonlySet<string> {
-  const seen = new Set<string>();
-  return new Set(
-    booklets.map(({ slug }) => slug).filter((slug) => seen.has(slug) || !seen.add(slug)),
-  );
-}
-
-function clashLine(slug: string, booklets: readonly SiteBooklet[]): string {
-  const files = [
-    ...new Set(booklets.filter((each) => each.slug === slug).map(({ file }) => displayPath(file))),
-  ];
-  return `${files.join(", ")}: more than one booklet is called ${slug}. Rename a file or a variant.`;
 }

@@ -23,7 +23,7 @@ await runCommand(async () => {
   }
   const executable = findBrowser();
   if (executable === null) throw new Error(browserHelp);
-  const site = await openSite();
+  const site = openSite();
   const unknown = positionals.filter((slug) => !site.booklets.some((each) => each.slug === slug));
   if (site.booklets.length > 0) await buildSite(site);
   const faults = reportSite(site);

@@ -12,7 +12,7 @@ export function listBatting({ project, solids, format }: Work): Material[] {
     return [
       {
         id: `batting/${spec.id}`,
-        item: `batting blank, ${format.length(blank[0])} × ${format.length(blank[1])}`,
+        item: `batting blank, ${format.sizes(blank)}`,
         quantity: project.copies,
         perCopy: 1,
         unit: "piece",
@@ -20,8 +20,8 @@ export function listBatting({ project, solids, format }: Work): Material[] {
         have: 0,
         buy: project.copies,
         basis:
-          `The cover is larger than the foam. The blank goes round the ${format.length(width)} × ` +
-          `${format.length(depth)} × ${format.length(thickness)} foam with ${format.length(50.8)} to trim.`,
+          `The cover is larger than the foam. The blank goes round the ${format.sizes(solid.size)} foam ` +
+          `with ${format.length(50.8)} to trim.`,
         price: null,
         group: "other",
       } satisfies Material,

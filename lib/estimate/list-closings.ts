@@ -1,6 +1,7 @@
 import type { Mm } from "../plane/types.ts";
 import type { ZipStock } from "../project/types.ts";
 import type { Closing, Cover } from "../seams/types.ts";
+import { countOf } from "./count-of.ts";
 import { nextStockLength } from "./next-stock-length.ts";
 import type { Material, Work } from "./types.ts";
 
@@ -45,13 +46,13 @@ function zipLine(cover: Cover, closing: Closing, { project, format }: Work): Mat
     basis: closing.basis,
     group: "closing" as const,
   };
-  // Is it chain by the metre?
-  if (stock !== undefined && stock.lengths.length === 0) {
+  // Is no zip sold that is long enough, so that it must be chain?
+  if (stock !== undefined && closing.buy > 0 && closing.buy > Math.max(0, ...stock.lengths)) {
     const wanted = copies * Math.max(length, closing.run);
-    const onHand = stock.have.reduce((sum, one) => sum + one, 0);
-    const buy = Math.max(0, wanted - onHand);
-    const price = stock.price === null ? null : (buy / 1000) * stock.price;
-    const item = `${stock.label}, chain by length, with ${copies * 2} sliders`;
+    const buy = wanted;
+    const price =
+      stock.price === null || stock.lengths.length > 0 ? null : (buy / 1000) * stock.price;
+    const item = `${stock.label}, chain cut to length, with ${countOf(copies, "slider")}`;
     return {
       ...base,
       item,
@@ -59,7 +60,7 @@ function zipLine(cover: Cover, closing: Closing, { project, format }: Work): Mat
       perCopy: wanted / copies,
       unit: "mm",
       unitWord: null,
-      have: onHand,
+      have: 0,
       buy,
       price,
     };
@@ -99,7 +100,7 @@ function hookLine(cover: Cover, closing: Closing, { project, format }: Work): Ma
 }
 
 function tieLine(cover: Cover, closing: Closing, { project, format }: Work): Material {
-  const pairs = Math.max(2, Math.round(closing.run / tieSpacing));
+  const pairs = Math.max(2, Math.ceil(closing.run / tieSpacing));
   const perCopy = pairs * 2 * tieLength;
   const quantity = project.copies * perCopy;
   return {

@@ -1,7 +1,7 @@
 import type { Lay } from "../packing/types.ts";
 import type { FabricStock } from "../project/types.ts";
 import { countOf } from "./count-of.ts";
-import type { Material, Work } from "./types.ts";
+import type { Format, Material, Work } from "./types.ts";
 
 const metre = 1000;
 
@@ -34,7 +34,7 @@ function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
   const usable = lay.width - 2 * lay.selvedge;
   const sentences = [
     `${countOf(lay.places.length, "piece")} laid on ${format.length(usable)} of usable width ` +
-      `take ${format.length(lay.length)}, with ${Math.round(lay.yield * 100)} % of it used.`,
+      `${lay.places.length === 1 ? "takes" : "take"} ${format.length(lay.length)}, with ${Math.round(lay.yield * 100)} % of it used.`,
   ];
   if (stock.repeat !== null && stock.repeat.along > 0) {
     sentences.push(`The print repeats every ${format.length(stock.repeat.along)}.`);
@@ -46,7 +46,18 @@ function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
     const saved = format.length(lay.separately - lay.length);
     sentences.push(`Laying ${lay.copies} copies together saves ${saved}.`);
   }
+  if (lay.buy > 0 && (lay.have > 0 || lay.buy > lay.length)) {
+    sentences.push(`${buyWords(lay, stock, format)}.`);
+  }
   return sentences.join(" ");
+}
+
+/** Why the length to buy is not just what the lay takes. */
+function buyWords(lay: Lay, stock: FabricStock, { length }: Format): string {
+  const repeat = stock.repeat?.along ?? 0;
+  const start = repeat > 0 && lay.short > 0 ? ", one repeat for the start included" : "";
+  const onHand = lay.have > 0 ? `With ${length(lay.have)} on hand, ` : "";
+  return `${onHand}${length(lay.short)} must be bought${start}, and shops sell ${length(lay.buy)}`;
 }
 
 function percent(share: number): string {

@@ -49,13 +49,13 @@ function basisOf(plan: CutPlan, project: Project, format: Format): string {
   );
 }
 
-function sizeOf(stock: CutStock, { length }: Format): string {
+function sizeOf(stock: CutStock, { sizes }: Format): string {
   switch (stock.kind) {
     case "slab":
-      return stock.size.map(length).join(" × ");
+      return sizes(stock.size);
     case "sheet":
-      return [...stock.size, stock.thickness].map(length).join(" × ");
+      return sizes([...stock.size, stock.thickness]);
     case "board":
-      return [...stock.section, stock.length].map(length).join(" × ");
+      return sizes([...stock.section, stock.length]);
   }
 }

@@ -32,12 +32,13 @@ export function listThread(work: Work): Material[] {
   });
   const perCopy = threadLength(rows, ratio);
   const quantity = perCopy * project.copies;
-  const extra = [
+  const runs = [
+    [seams, "of seam"],
     [piped, "for basting the piping"],
     [closed, "for the closing"],
-    [loose, "for loose pieces"],
+    [loose, "round loose pieces"],
   ] as const;
-  const added = extra
+  const sewn = runs
     .filter(([length]) => length > 0)
     .map(([length, why]) => `${format.length(length)} ${why}`);
   return [
@@ -51,7 +52,7 @@ export function listThread(work: Work): Material[] {
       have: 0,
       buy: quantity,
       basis:
-        `${[`${format.length(seams)} of seam`, ...added].join(", ")}, × ${Number(ratio.toFixed(2))} ` +
+        `${sewn.join(", ")}, × ${Number(ratio.toFixed(2))} ` +
         `for lockstitch, and ${threadWaste * 100} % for ends and unpicking.`,
       price: null,
       group: "thread",

@@ -13,9 +13,15 @@ export function pipedLength(cover: Cover): Mm {
   return sum(cover.seams.filter((seam) => seam.isPiped).map((seam) => Math.max(...seam.length)));
 }
 
-/** Once round every loose piece: its hems and seams. */
+/** Once round every loose piece: its hems and seams. A raw edge, without allowance, is not sewn. */
 export function looseLength(pieces: readonly Piece[]): Mm {
-  return sum(pieces.map((piece) => piece.cut * sum(piece.edges.map((edge) => edge.length))));
+  return sum(
+    pieces.map(
+      (piece) =>
+        piece.cut *
+        sum(piece.edges.filter((edge) => edge.allowance > 0).map((edge) => edge.length)),
+    ),
+  );
 }
 
 function sum(lengths: readonly Mm[]): Mm {

@@ -21,6 +21,8 @@ export interface Work {
 /** How figures are printed in the project's own unit. */
 export interface Format {
   readonly length: (length: Mm) => string;
+  /** Several lengths with the unit once: "24 × 18 × 18 in". */
+  readonly sizes: (lengths: readonly Mm[]) => string;
   readonly area: (area: Mm2) => string;
   readonly mass: (kilograms: number) => string;
 }

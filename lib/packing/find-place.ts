@@ -5,9 +5,6 @@ import type { SearchState } from "./search-state.ts";
 import { pushOut } from "./push-out.ts";
 import { type Surroundings, lookRound, overlapCost } from "./surroundings.ts";
 
-/** Work of one test besides looking at every other item. */
-const perTest = 10;
-
 /** A place tried for one item, with its weighted overlap. */
 export interface TriedPlace {
   readonly around: Surroundings;
@@ -44,7 +41,7 @@ export function findPlace(state: SearchState, item: Count, samples: SampleCounts
     const limit = best.length < samples.descents ? Infinity : best[best.length - 1]!.cost;
     const place = snapped(state, item, form, x, y);
     const around = from(form);
-    state.work += state.count + perTest;
+    state.work += state.testWork;
     const cost = overlapCost(around, place.x, place.y, limit);
     if (cost < limit) keepBest(best, { ...place, around, cost }, samples.descents);
   };
@@ -151,7 +148,7 @@ export function tryMove(
 ): boolean {
   const moved = snapped(state, item, place.form, place.x + dx, place.y + dy);
   if (moved.x === place.x && moved.y === place.y) return false;
-  state.work += state.count + perTest;
+  state.work += state.testWork;
   const cost = overlapCost(place.around, moved.x, moved.y, place.cost);
   if (cost >= place.cost) return false;
   place.x = moved.x;

@@ -1,10 +1,10 @@
 import type { Count, Mm, Point } from "../plane/types.ts";
 import type { FabricStock, Unit } from "../project/types.ts";
 import type { LayPiece } from "../seams/types.ts";
+import { roundUpForShop } from "../units/shop-length.ts";
 import { fitPieces, makeClothJob, usableWidth } from "./cloth-job.ts";
 import { layBound } from "./lay-bound.ts";
 import { type Effort, packStrip } from "./pack-strip.ts";
-import { shopLength } from "./shop-length.ts";
 import { stackStrips } from "./stack-strips.ts";
 import type { Strip, StripJob } from "./strip-types.ts";
 import type { Lay, LayPlace } from "./types.ts";
@@ -48,7 +48,7 @@ export function layCloth(
     width: cloth.width,
     selvedge: cloth.selvedge,
     length: strip.length,
-    buy: shopLength(short, unit),
+    buy: roundUpForShop(short, unit),
     have: cloth.have,
     short,
     yield: strip.length === 0 ? 0 : area / (usableWidth(cloth) * strip.length),

@@ -1,5 +1,6 @@
 import type { Count } from "../plane/types.ts";
 import { type Pattern, bestPattern } from "./best-pattern.ts";
+import { fillTight } from "./fill-tight.ts";
 import { patternShares } from "./pattern-bound.ts";
 import { type Random, seededRandom } from "./random.ts";
 
@@ -11,11 +12,14 @@ export interface PackedLengths {
 
 /** Times the patterns are rounded to whole boards anew. */
 const mostDives = 40;
+/** Dives after which boards are filled one by one with as little waste as can be. */
+const divesBeforeTight = 4;
 
 /**
  * Cut lengths from as few equal boards as can be: patterns in shares give the bound, and rounding
  * the shares step by step gives whole boards; first-fit decreasing is the plan to beat. Sizes and
- * the capacity are whole numbers, sizes different, none above the capacity, demand at least 1.
+ * the capacity are whole numbers, the sizes all different and none above the capacity, demand at
+ * least 1.
  *
  * @source Gilmore and Gomory 1961; rounding after Wäscher and Gau 1996, "Heuristics for the integer
  * one-dimensional cutting stock problem", OR Spektrum 18
@@ -45,6 +49,8 @@ export function packLengths(
       best.length,
     );
     if (found !== null && found.length < best.length) best = found;
+    if (dive !== divesBeforeTight || best.length !== lowerBound + 1) continue;
+    best = fillTight(capacity, sizes, demand, lowerBound) ?? best;
   }
   return { patterns: best, lowerBound };
 }

@@ -20,7 +20,7 @@ export function searchPlan(effort: Effort, items: Count): SearchPlan {
   switch (effort) {
     case "quick":
       return {
-        budget: Math.min(24e6, 15e3 * items ** 2),
+        budget: Math.min(60e6, 40e3 * items ** 2),
         samples,
         patience: 15,
         tries: 2,
@@ -28,7 +28,7 @@ export function searchPlan(effort: Effort, items: Count): SearchPlan {
       };
     case "full":
       return {
-        budget: Math.min(400e6, 1e6 * items ** 2),
+        budget: Math.min(900e6, 1.2e6 * items ** 2),
         samples,
         patience: 40,
         tries: 5,
@@ -40,15 +40,14 @@ export function searchPlan(effort: Effort, items: Count): SearchPlan {
 /** Lay all items of a job on the shortest strip found. The same job gives the same strip. */
 export function packStrip(job: StripJob, effort: Effort): Strip {
   const table = makeNoFitTable(job.forms);
-  const start = startStrip(job, table, effort);
+  const start = startStrip(job, table);
   return shortenStrip(job, table, start, layBound(job), searchPlan(effort, job.items.length));
 }
 
 /** The best of the bottom-left lays. */
-export function startStrip(job: StripJob, table: NoFitTable, effort: Effort): Strip {
-  const orders = effort === "quick" ? layOrders(job).slice(0, 4) : layOrders(job);
+export function startStrip(job: StripJob, table: NoFitTable): Strip {
   let best: Strip = { places: [], length: job.items.length === 0 ? 0 : Infinity };
-  for (const order of orders) {
+  for (const order of layOrders(job)) {
     const strip = fillBottomLeft(job, table, order);
     if (strip.length < best.length) best = strip;
   }

@@ -21,6 +21,10 @@ export interface SearchState {
   readonly wallWeight: Float64Array;
   readonly formWidth: Float64Array;
   readonly formHeight: Float64Array;
+  /** Fourth root of each item's area: two of them multiplied grow like a length. */
+  readonly bulk: Float64Array;
+  /** Work of one overlap test: looking at every other item, and the corners of a few. */
+  readonly testWork: number;
   /** No-fit region of a form (column) round another (row), found on first use. */
   readonly region: (fixed: Count, moving: Count) => NoFit;
   readonly random: Random;
@@ -49,6 +53,8 @@ export function startSearch(
     wallWeight: new Float64Array(count).fill(1),
     formWidth: Float64Array.from(job.forms, (form) => form.width),
     formHeight: Float64Array.from(job.forms, (form) => form.height),
+    bulk: Float64Array.from(job.items, (item) => Math.sqrt(Math.sqrt(item.area))),
+    testWork: count + 10 + 2 * meanCorners(job),
     region: (fixed, moving) => (regions[fixed * size + moving] ??= table(fixed, moving)),
     random: seededRandom(seed),
     length: strip.length,
@@ -56,6 +62,11 @@ export function startSearch(
   };
   restore(state, strip);
   return state;
+}
+
+function meanCorners({ items, forms }: StripJob): number {
+  const corners = items.map((item) => forms[item.forms[0]!]!.polygon.length);
+  return corners.reduce((sum, each) => sum + each, 0) / Math.max(1, corners.length);
 }
 
 /** Put all items where a strip has them. */

@@ -19,8 +19,8 @@ interface Overlaps {
 /**
  * Part all items on a strip of fixed length: move each overlapping item to the place of least
  * weighted overlap, then let the weights of the overlaps that remain grow, until none is left or
- * `patience` rounds have brought nothing. Says whether all are clear; if not, the items lie where they
- * overlapped least.
+ * `patience` rounds have brought nothing. Gives the overlap that is left, all depths together: 0 when
+ * all are clear. Then the items lie where they overlapped least.
  *
  * @source Umetani et al. 2009 (guided local search); growth and fading after Gardeyn et al. 2025
  */
@@ -29,7 +29,7 @@ export function separateStrip(
   samples: SampleCounts,
   patience: Count,
   budget: number,
-): boolean {
+): Mm {
   let overlaps = measureOverlaps(state);
   let least = overlaps.total;
   let kept = keepPlaces(state);
@@ -37,7 +37,7 @@ export function separateStrip(
   while (overlaps.deepest > touching * 0.5) {
     if (waited >= patience || state.work >= budget) {
       putBack(state, kept);
-      return false;
+      return least;
     }
     for (const item of shuffle(overlapping(state, overlaps), state.random)) {
       const place = findPlace(state, item, samples);
@@ -53,7 +53,7 @@ export function separateStrip(
     }
     growWeights(state, overlaps);
   }
-  return true;
+  return 0;
 }
 
 /** Where all items lie, to come back to. */

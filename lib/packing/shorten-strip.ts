@@ -57,19 +57,35 @@ export function shortenStrip(
   return settleStrip(job, table, best);
 }
 
-/** Part the items on a shorter length; when it fails, again with two large items changed over. */
+/**
+ * Part the items on a shorter length. A near miss is tried again on a little more length; after any
+ * other failure two large items are changed over.
+ */
 function tryLength(state: SearchState, best: Strip, length: Mm, plan: SearchPlan): Strip | null {
-  state.length = length;
   for (let attempt = 0; attempt < plan.tries && state.work < plan.budget; attempt++) {
+    state.length = length;
     if (attempt > 0) disturb(state);
-    holdInside(state);
-    state.weight.fill(1);
-    state.wallWeight.fill(1);
-    if (!separateStrip(state, plan.samples, plan.patience, plan.budget)) continue;
+    let left = separateAnew(state, plan, plan.patience);
+    for (let give = 0; left > 0 && give < mostGiving; give++) {
+      state.length += 2 * left;
+      if (state.length >= best.length * (1 - 1e-6)) break;
+      left = separateAnew(state, plan, plan.patience / 4);
+    }
+    if (left > 0) continue;
     const found = readStrip(state);
     if (found.length < best.length) return found;
   }
   return null;
+}
+
+/** Times a near miss is given more length. */
+const mostGiving = 3;
+
+function separateAnew(state: SearchState, plan: SearchPlan, patience: number): Mm {
+  holdInside(state);
+  state.weight.fill(1);
+  state.wallWeight.fill(1);
+  return separateStrip(state, plan.samples, patience, plan.budget);
 }
 
 /** Push items that stick out at the end of the strip back onto it. */

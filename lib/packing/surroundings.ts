@@ -20,11 +20,12 @@ export interface Surroundings {
 
 const perOther = 7;
 
-/** Look round from one item in one form. */
+/** Look round from one item in one form. Overlaps of large items count more. */
 export function lookRound(state: SearchState, item: Count, form: Count): Surroundings {
   const { count, x, y, form: forms, weight, region } = state;
   const regions: NoFit[] = [];
   const figures = new Float64Array(perOther * count);
+  const size = state.bulk[item]!;
   let k = 0;
   for (let other = 0; other < count; other++) {
     if (other === item) continue;
@@ -38,7 +39,7 @@ export function lookRound(state: SearchState, item: Count, form: Count): Surroun
     figures[k + 3] = shape.maxY + atY;
     figures[k + 4] = atX;
     figures[k + 5] = atY;
-    figures[k + 6] = weight[item * count + other]!;
+    figures[k + 6] = weight[item * count + other]! * size * state.bulk[other]!;
     k += perOther;
   }
   state.work += 4 * count;

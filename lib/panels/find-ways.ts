@@ -1,16 +1,16 @@
 import type { Fault, NamedPanel, PanelRule } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
-import { growCandidates, type Candidate } from "./grow-candidates.ts";
+import { growCandidates } from "./grow-candidates.ts";
 import { labelPanel } from "./label-panel.ts";
 import { makePanel } from "./make-panel.ts";
 import { turnedOn } from "./measure-candidate.ts";
 import { pairPanels } from "./pair-panels.ts";
 import { readPanelList, type ListedPanel } from "./read-panel-list.ts";
 import { explainWay } from "./explain-way.ts";
-import { exhaustiveUpTo, searchWays } from "./search-ways.ts";
+import { costOf, exhaustiveUpTo, searchWays } from "./search-ways.ts";
 import type { Way } from "./types.ts";
 import { graphSolid, type FaceGraph } from "./unfold-panel.ts";
-import { weighCandidate, widthNeeded, type ClothRules } from "./weigh-candidate.ts";
+import type { ClothRules } from "./weigh-candidate.ts";
 
 export interface WayOptions {
   readonly cloth: ClothRules;
@@ -32,7 +32,7 @@ export function findWays(
   { cloth, seamed, field }: WayOptions,
 ): { ways: Way[]; faults: Fault[] } {
   const graph = graphSolid(solid);
-  const grower = growCandidates(graph, seamed);
+  const grower = growCandidates(graph, seamed, cloth.allowance);
   const faces = solid.faces.map(({ id }) => id);
   const faults: Fault[] = [];
   const ways: Way[] = [];
@@ -42,9 +42,8 @@ export function findWays(
   };
   if (typeof wanted !== "string") {
     // The author may fold over an edge that is left open or piped elsewhere: a list is taken at its word.
-    const free = growCandidates(graph);
-    const cost = (candidate: Candidate) =>
-      weighCandidate(candidate.measures, "auto", cloth, widestAlone(candidate, free, cloth));
+    const free = growCandidates(graph, new Set(), cloth.allowance);
+    const cost = costOf(free, "auto", cloth);
     const read = readPanelList(solid, graph, free, wanted, cost, field);
     faults.push(...read.faults);
     if (read.faults.length === 0) offer("named", read.panels);
@@ -65,13 +64,6 @@ export function findWays(
     faults,
   };
 }
-
-const widestAlone = (
-  candidate: Candidate,
-  grower: ReturnType<typeof growCandidates>,
-  cloth: ClothRules,
-): number =>
-  Math.max(...candidate.faces.map((face) => widthNeeded(grower.single(face).measures, cloth)));
 
 function describeWay(
   graph: FaceGraph,

@@ -1,5 +1,4 @@
-import type { Count } from "../plane/types.ts";
-import type { Placement } from "../plane/types.ts";
+import type { Count, Mm, Placement } from "../plane/types.ts";
 import { atHome } from "../plane/place.ts";
 import { measureCandidate, type Measures } from "./measure-candidate.ts";
 import { findTwins } from "./find-twins.ts";
@@ -28,8 +27,13 @@ export interface Grower {
 
 /**
  * @param seamed edges that must stay seams: piped, or left open
+ * @param allowance room that every edge needs for its seam
  */
-export function growCandidates(graph: FaceGraph, seamed: ReadonlySet<string> = new Set()): Grower {
+export function growCandidates(
+  graph: FaceGraph,
+  seamed: ReadonlySet<string> = new Set(),
+  allowance: Mm = 0,
+): Grower {
   const twins = findTwins(graph);
   const known = new Map<string, Candidate | null>();
   const singles = new Map<string, Candidate>();
@@ -45,7 +49,7 @@ export function growCandidates(graph: FaceGraph, seamed: ReadonlySet<string> = n
       folded,
       placements,
       placed,
-      measures: measureCandidate(graph, unfolding, twins),
+      measures: measureCandidate(graph, unfolding, twins, allowance),
     };
   };
   return {

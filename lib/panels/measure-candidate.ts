@@ -4,6 +4,7 @@ import { loopBounds } from "../plane/loop-bounds.ts";
 import { mergeCollinear } from "../plane/merge-collinear.ts";
 import { directionAlong } from "../plane/segments.ts";
 import type { PrintDirection } from "../project/types.ts";
+import { isTooNarrow } from "./is-too-narrow.ts";
 import { orientUnfolding, turnOfFace } from "./orient-unfolding.ts";
 import { twinOf, type FaceGraph, type Unfolding } from "./unfold-panel.ts";
 
@@ -31,6 +32,8 @@ export interface Measures {
   readonly foldLength: Mm;
   readonly hasVisible: boolean;
   readonly isLopsided: boolean;
+  /** Some slit or notch is too narrow for the allowances on both its edges. */
+  readonly isTooNarrow: boolean;
 }
 
 /** A print this little out of upright is not seen. @source our choice */
@@ -44,6 +47,7 @@ export function measureCandidate(
   graph: FaceGraph,
   unfolding: Unfolding,
   twins: ReadonlyMap<string, string>,
+  allowance: Mm = 0,
 ): Measures {
   const laid = orientUnfolding(graph, unfolding);
   const [outer = [], ...holes] = laid.loops;
@@ -90,6 +94,12 @@ export function measureCandidate(
     isLopsided: isLopsided(
       turns.map(({ face }) => face),
       twins,
+    ),
+    isTooNarrow: laid.loops.some((loop) =>
+      isTooNarrow(
+        loop.flatMap((side) => side.segments),
+        allowance,
+      ),
     ),
   };
 }

@@ -1,14 +1,14 @@
 import type { Count } from "../plane/types.ts";
 import type { PanelRule } from "../project/types.ts";
 import type { Candidate, Grower } from "./grow-candidates.ts";
-import { weighCandidate, weightsOf, widthNeeded, type ClothRules } from "./weigh-candidate.ts";
+import { weighCandidate, weightsOf, worstAlone, type ClothRules } from "./weigh-candidate.ts";
 
 /** Up to this many faces every grouping is tried; beyond, panels are joined and parted step by step. */
 export const exhaustiveUpTo: Count = 13;
 /** Trees kept for each set of faces. */
 const beam: Count = 2;
 /** Sets of one size that are grown further: those that save most on their faces cut singly. */
-const widestLayer: Count = 300;
+const widestLayer: Count = 150;
 
 /**
  * Share the faces out into panels so that the costs add up to least.
@@ -22,23 +22,27 @@ export function searchWays(
   rule: PanelRule,
   cloth: ClothRules,
 ): readonly Candidate[] {
-  const wide = new Map(
-    faces.map((face) => [face, widthNeeded(grower.single(face).measures, cloth)]),
-  );
-  const cost = (candidate: Candidate) =>
-    weighCandidate(
-      candidate.measures,
-      rule,
-      cloth,
-      Math.max(...candidate.faces.map((face) => wide.get(face)!)),
-    );
+  const cost = costOf(grower, rule, cloth);
   const slack = ({ measures }: Candidate) => (measures.isLopsided ? weightsOf[rule].lopsided : 0);
   return faces.length <= exhaustiveUpTo
     ? coverExactly(faces, growSets(faces, grower, cost, slack), cost)
     : joinStepwise(faces, grower, cost);
 }
 
-type Cost = (candidate: Candidate) => number;
+export type Cost = (candidate: Candidate) => number;
+
+/** What a candidate costs by one rule; each is weighed once. */
+export function costOf(grower: Grower, rule: PanelRule, cloth: ClothRules): Cost {
+  const known = new Map<Candidate, number>();
+  return (candidate) => {
+    const old = known.get(candidate);
+    if (old !== undefined) return old;
+    const singles = candidate.faces.map((face) => grower.single(face).measures);
+    const price = weighCandidate(candidate.measures, rule, cloth, worstAlone(singles, cloth));
+    known.set(candidate, price);
+    return price;
+  };
+}
 
 /** The cheapest trees of every connected set of faces that is worth having. */
 function growSets(
@@ -126,11 +130,15 @@ function coverExactly(
   return chosen;
 }
 
+/** How often a large solid's panels are taken apart again, one at a time, and joined anew. */
+const retries: Count = 2;
+
 /** Join the two panels whose joining saves most, until none saves; then try each fold undone. */
 function joinStepwise(faces: readonly string[], grower: Grower, cost: Cost): Candidate[] {
   let best = greedy(faces.map(grower.single), grower, cost);
-  for (let round = 0; round < faces.length; round++) {
-    const worst = best.map((candidate) =>
+  for (let round = 0; round < retries; round++) {
+    const joined = best.filter((candidate) => candidate.faces.length > 1);
+    const worst = joined.map((candidate) =>
       greedy(
         [...best.filter((other) => other !== candidate), ...candidate.faces.map(grower.single)],
         grower,

@@ -78,24 +78,39 @@ export interface ClothRules {
   readonly allowance: Mm;
 }
 
+/** The worst of the faces of a panel, each cut by itself. */
+export interface Alone {
+  readonly width: Mm;
+  readonly isTooNarrow: boolean;
+}
+
+/** What the faces of a panel would be like cut singly. */
+export const worstAlone = (singles: readonly Measures[], cloth: ClothRules): Alone => ({
+  width: Math.max(...singles.map((measures) => widthNeeded(measures, cloth))),
+  isTooNarrow: singles.some(({ isTooNarrow }) => isTooNarrow),
+});
+
+/** A panel whose two edges leave no room for their allowances cannot be cut out. */
+const unsewable = 1e6;
 /** Too wide for the cloth: worse than anything else, and the more so the wider. */
 const overflowing = 1e6;
 
 /**
  * Cost of one panel in mm of seam; costs of panels add up to the cost of a way.
  *
- * @param alone widest of its faces cut singly: nobody is blamed for a face wider than the cloth
+ * @param alone its faces cut singly: nobody is blamed for a face that is wider than the cloth, or that
+ *   has a notch too narrow by itself
  */
 export function weighCandidate(
   measures: Measures,
   rule: PanelRule,
   cloth: ClothRules,
-  alone: Mm,
+  alone: Alone,
 ): number {
   const weights = weightsOf[rule];
   const turned = rule === "upright" ? measures.turned : turnedOn(measures, cloth.direction);
   const [width, height] = measures.box.map((side) => side + 2 * cloth.allowance) as [Mm, Mm];
-  const overflow = widthNeeded(measures, cloth) - Math.max(cloth.usableWidth, alone);
+  const overflow = widthNeeded(measures, cloth) - Math.max(cloth.usableWidth, alone.width);
   return (
     weights.panel +
     weights.seam * measures.halfSeam +
@@ -109,6 +124,7 @@ export function weighCandidate(
     weights.smoothSeam * measures.smoothSeam +
     weights.fold * measures.foldLength +
     (measures.isLopsided ? weights.lopsided : 0) +
+    (measures.isTooNarrow && !alone.isTooNarrow ? unsewable : 0) +
     (overflow > 1e-6 ? overflowing + overflow * 100 : 0)
   );
 }

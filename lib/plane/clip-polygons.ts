@@ -1,4 +1,5 @@
 import { ClipType, FillRule, booleanOpD } from "clipper2-ts";
+import { union } from "polyclip-ts";
 import type { Mm2, Point, Polygon } from "./types.ts";
 import { polygonArea } from "./polygon-area.ts";
 
@@ -11,7 +12,19 @@ const places = 6;
  */
 export type Region = readonly Polygon[];
 
-export const unite = (a: Region, b: Region = []): Region => combine(ClipType.Union, a, b);
+/**
+ * Regions joined into one. By polyclip-ts: the quicker library never returns from some outlines that
+ * touch themselves along a line.
+ */
+export function unite(a: Region, b: Region = []): Region {
+  const parts = [...a, ...b].filter((loop) => loop.length > 2).map((loop): Polygons => [[...loop]]);
+  if (parts.length === 0) return [];
+  const joined = union(parts[0]! as never, ...(parts.slice(1) as never[])) as unknown as Polygons[];
+  return joined.flat().map((ring) => ring.slice(0, -1));
+}
+
+type Polygons = Point[][];
+
 export const intersect = (a: Region, b: Region): Region => combine(ClipType.Intersection, a, b);
 export const subtractRegion = (a: Region, b: Region): Region => combine(ClipType.Difference, a, b);
 

@@ -11,7 +11,7 @@ import { readLength, readOptional, readPlace, readPoint } from "./read-length.ts
 import { usualAllowance } from "./resolve-cover.ts";
 import { openHyphens } from "./resolve-stock.ts";
 import type { RawPiece } from "./schema.ts";
-import type { PieceSpec, Stock } from "./types.ts";
+import type { PieceSpec, Place, Stock } from "./types.ts";
 
 interface Given {
   readonly id: string;
@@ -36,6 +36,7 @@ export function resolvePiece(ledger: Ledger, field: string, { id, raw, stock }: 
     const fix = "Take the line out";
     report(ledger, `${field}.seamAllowance`, `is not for a ${from.kind}`, fix);
   }
+  const [at = null, ...others] = resolvePlaces(ledger, field, raw);
   return {
     id,
     label: raw.label ?? openHyphens(id),
@@ -45,11 +46,29 @@ export function resolvePiece(ledger: Ledger, field: string, { id, raw, stock }: 
     cut: raw.cut ?? 1,
     seamAllowance: allowance,
     up: raw.up ?? (from?.kind === "board" ? "none" : "up"),
-    at: raw.at === undefined ? null : readPlace(ledger, `${field}.at`, raw.at),
+    at,
+    others,
     along: raw.along ?? null,
     thin: raw.thin ?? null,
   };
 }
+
+/** One place, or one for each of several copies; no more places than copies. */
+function resolvePlaces(ledger: Ledger, field: string, { at, cut = 1 }: RawPiece): Place[] {
+  if (at === undefined) return [];
+  if (!isList(at)) return [readPlace(ledger, `${field}.at`, at)];
+  if (at.length > cut) {
+    const fix = `Write cut: ${at.length}, or take places out`;
+    report(ledger, `${field}.at`, `has ${at.length} places for ${cut} cut`, fix);
+  }
+  return at.map((place, i) => readPlace(ledger, `${field}.at.${i}`, place));
+}
+
+type Written = string | number;
+
+const isList = (
+  at: NonNullable<RawPiece["at"]>,
+): at is (readonly [Written, Written, Written])[] & typeof at => Array.isArray(at[0]);
 
 function resolveShape(
   ledger: Ledger,

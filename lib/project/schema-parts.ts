@@ -35,10 +35,10 @@ export const slug = z
 
 export const dimensionName = z.string().regex(
   // Latin, Greek and Cyrillic letters by range: editors read this pattern without the u flag.
-  /^[A-Za-z_\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff][\w\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff]{0,39}$/,
+  /^[A-Za-z_\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff](?:-?[\w\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff]){0,39}$/,
   tell(
-    "a name of letters and digits that starts with a letter",
-    "Write a name such as seatDepth; a hyphen would be read as minus",
+    "a name of letters, digits and single hyphens that starts with a letter",
+    "Write a name such as seat-depth",
   ),
 );
 

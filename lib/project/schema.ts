@@ -38,7 +38,16 @@ const piece = part.record(
       .oneOf(["up", "none"])
       .meta({ description: "none when it may lie any way on the cloth" })
       .optional(),
-    at: part.place.optional(),
+    at: z
+      .union(
+        [part.place, z.array(part.place).min(1)],
+        tell(
+          "a place [x, y, z], or a list of places",
+          "Write [0, 0, 0] or [[0, 0, 0], [0, 28, 0]]",
+        ),
+      )
+      .meta({ description: "Where it stands; a list of places for several copies" })
+      .optional(),
     along: part.axis.meta({ description: "Axis its length runs along" }).optional(),
     thin: part.axis.meta({ description: "Axis its thickness runs along" }).optional(),
   },

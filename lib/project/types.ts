@@ -206,6 +206,8 @@ export interface PieceSpec {
   readonly up: "up" | "none";
   /** Where the piece stands in the finished thing, for drawings of a project without a solid. */
   readonly at: Place | null;
+  /** Where the other copies stand, in order; empty where the author placed only one. */
+  readonly others?: readonly Place[];
   readonly along: Axis | null;
   /** Direction the flat of the piece faces; the axis its thickness runs along. */
   readonly thin: Axis | null;

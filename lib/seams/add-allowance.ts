@@ -1,5 +1,6 @@
 import type { Loop, Mm, Ratio, Shape } from "../plane/types.ts";
 import { regionArea, unite } from "../plane/clip-polygons.ts";
+import { crossesItself } from "../plane/crosses-itself.ts";
 import { flattenLoop } from "../plane/flatten-loop.ts";
 import { loopArea } from "../plane/loop-area.ts";
 import { mergeCollinear } from "../plane/merge-collinear.ts";
@@ -31,17 +32,8 @@ export function addAllowance(loops: readonly AllowedLoop[], shrink: Ratio): Shap
 
 function grow(segments: Loop, allowances: readonly Mm[]): Loop {
   const moved = mergeCollinear(offsetLoop(segments, allowances));
+  // A slot narrower than two allowances makes its cut lines cross.
   return crossesItself(moved) ? cleanCutLine(moved) : moved;
-}
-
-/** A slot narrower than two allowances makes its cut lines cross: the loop then winds twice. */
-function crossesItself(loop: Loop): boolean {
-  const flat = flattenLoop(loop);
-  const own = Math.abs(
-    loopArea(flat.map((corner, i) => line(corner, flat[(i + 1) % flat.length]!))),
-  );
-  const covered = Math.abs(regionArea(unite([flat])));
-  return Math.abs(own - covered) > 1;
 }
 
 /** What scissors would leave: the outermost line of a crossed loop. */

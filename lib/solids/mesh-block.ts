@@ -28,8 +28,14 @@ export interface BlockTriangle {
 /** Facets stray this far from a curved side; true lengths never come from facets. */
 const facetTolerance: Mm = 0.25;
 
-export const meshBlock = (block: BlockSpec): BlockMesh =>
-  block.kind === "frustum" ? meshFrustum(block) : meshProfile(profileBlock(block));
+export function meshBlock(block: BlockSpec): BlockMesh {
+  const mesh = block.kind === "frustum" ? meshFrustum(block) : meshProfile(profileBlock(block));
+  return { ...mesh, points: mesh.points.map(snap) };
+}
+
+/** 6 in and 12 in must meet 18 in exactly: places are kept to a ten-millionth of a millimetre. */
+const snap = (point: Point3): Point3 =>
+  point.map((part) => Math.round(part * 1e7) / 1e7) as unknown as Point3;
 
 /** Chords for a full circle: a multiple of eight, so that quarter points are corners. */
 export function circleFacets(radius: Mm): Count {

@@ -115,7 +115,7 @@ function checkOf(
     : "";
   const mirrored =
     twin === null ? "" : ` Right sides together, it should lie on ${twin} edge to edge.`;
-  return `As cut, ${pronoun} should measure ${length(width)} × ${length(height)}${diagonal}.${mirrored}`;
+  return `As cut, ${pronoun} should measure ${work.format.sizes([width, height])}${diagonal}.${mirrored}`;
 }
 
 /** Four straight edges along the axes, so that the diagonals say whether it is square. */

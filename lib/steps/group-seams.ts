@@ -8,7 +8,7 @@ export interface SeamGroup {
 }
 
 /** A group smaller than this takes the next one in, so that no group is a single step. */
-const fewest = 3;
+const fewest = 5;
 
 /**
  * Seams in sewing order, grouped by the sub-assembly they make. A group ends after nine seams, or

@@ -30,7 +30,7 @@ export function hemPiece(id: string, { group, work, allowance }: Hem): Step {
     check:
       spec === undefined
         ? null
-        : `The finished piece should measure ${spec.size.map(work.format.length).join(" × ")}.`,
+        : `The finished piece should measure ${work.format.sizes(spec.size)}.`,
     remedy: "Unpick one edge and turn it in again.",
     figure: `panel/${id}`,
   });

@@ -53,7 +53,7 @@ function lintActions({ id, actions }: Step): string[] {
 
 /** Every part or tool named in an action is among those the step uses or makes. */
 function lintNames(steps: readonly Step[]): string[] {
-  const words = [...new Set(steps.flatMap(({ uses, makes }) => [...uses, ...makes]))].toSorted(
+  const words = [...new Set(steps.flatMap(({ uses }) => uses))].toSorted(
     (one, other) => other.length - one.length || one.localeCompare(other, "en"),
   );
   return steps.flatMap(({ id, actions, uses, makes }) => {

@@ -15,9 +15,7 @@ export function listChecking(work: Work): Step[] {
 
   const printed = fabrics.filter((one) => one.kind === "fabric" && one.direction !== "any");
   const shrinking = fabrics.filter((one) => one.kind === "fabric" && one.shrink === 0);
-  const stock = plans.flatMap((plan) =>
-    plan.used.map((used) => stockName(plan.kind, used, labelOf(plan.stock))),
-  );
+  const stock = plans.flatMap((plan) => plan.used.map((used) => stockName(plan, used, project)));
   const cloth = fabrics.map(({ label }) => label);
   const actions = [
     ...(slabs.length > 0 ? ["Let packed foam lie open for 24 hours."] : []),
@@ -27,10 +25,7 @@ export function listChecking(work: Work): Step[] {
     ...printed.map(({ label }) => `Mark an arrow on the ${label} the way the print runs.`),
   ];
   const sizes = [
-    ...plans.map(
-      (plan) =>
-        `${labelOf(plan.stock)} ${(plan.used[0]?.size ?? []).map(format.length).join(" × ")}`,
-    ),
+    ...plans.map((plan) => `${labelOf(plan.stock)} ${format.sizes(plan.used[0]?.size ?? [])}`),
     ...lays.map(
       (lay) =>
         `${labelOf(lay.stock)} ${format.length(lay.width - 2 * lay.selvedge)} wide between the selvedges`,

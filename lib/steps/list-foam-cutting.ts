@@ -1,14 +1,15 @@
 import type { Work } from "../estimate/types.ts";
-import type { CutPlan, UsedStock } from "../packing/types.ts";
+import type { CutPlan } from "../packing/types.ts";
 import type { Step } from "./types.ts";
 import { cutLines } from "./cut-lines.ts";
+import { groupAlike, type AlikeStock } from "./group-alike.ts";
 import { makeStep } from "./make-step.ts";
-import { partName, stockName } from "./name-parts.ts";
+import { numberOf, partName, stockName, stockNames } from "./name-parts.ts";
 import { isBox } from "./is-box.ts";
 
 /** One step a slab: draw the numbered lines, cut in their order, name the blocks. */
 export function listFoamCutting(work: Work): Step[] {
-  return work.slabs.flatMap((plan) => plan.used.map((used) => cutSlab(plan, used, work)));
+  return work.slabs.flatMap((plan) => groupAlike(plan).map((alike) => cutSlabs(plan, alike, work)));
 }
 
 /** What comes off a slab: a block, a layer of one, or a blank still to be shaped. */
@@ -22,21 +23,22 @@ export function slabPartName(
   return layers > 1 ? `layer ${layer} of ${whole}` : whole;
 }
 
-function cutSlab(plan: CutPlan, used: UsedStock, work: Work): Step {
-  const label = work.project.stock.find((one) => one.id === plan.stock)?.label ?? plan.stock;
-  const slab = stockName("slab", used, label);
+function cutSlabs(plan: CutPlan, alike: AlikeStock, work: Work): Step {
+  const [used] = alike;
+  const slabs = alike.map((one) => stockName(plan, one, work.project));
+  const isOne = alike.length === 1;
+  const slab = isOne ? (slabs[0] ?? "") : "each slab";
   const made = [
     ...new Set(used.places.map((place) => slabPartName(place.part, place.layer, work))),
   ];
   const sizes = used.places.map(
-    (place) =>
-      `${slabPartName(place.part, place.layer, work)} ${place.size.map(work.format.length).join(" × ")}`,
+    (place) => `${slabPartName(place.part, place.layer, work)} ${work.format.sizes(place.size)}`,
   );
   const several = used.cuts.length > 1;
   return makeStep({
-    id: `cut-${plan.stock}-${used.stockIndex}`,
+    id: `cut-${plan.stock}-${numberOf(plan, used)}`,
     group: "Foam",
-    title: `Cut ${slab}`,
+    title: `Cut ${stockNames(plan, alike, work.project)}${isOne ? "" : " alike"}`,
     actions: [
       `Lay ${slab} flat on a bench.`,
       ...cutLines(used.cuts, "marker", work.format),
@@ -49,7 +51,7 @@ function cutSlab(plan: CutPlan, used: UsedStock, work: Work): Step {
       "Write its name on each piece with the marker.",
     ],
     uses: [
-      slab,
+      ...slabs,
       "tape measure",
       "straightedge",
       "marker",
@@ -58,6 +60,6 @@ function cutSlab(plan: CutPlan, used: UsedStock, work: Work): Step {
     makes: made,
     check: `These should now measure: ${[...new Set(sizes)].join(", ")}.`,
     remedy: "Trim a piece that is too large. Cut one that is too small again from an offcut.",
-    figure: `slab/${plan.stock}/${used.stockIndex}`,
+    figure: `slab/${plan.stock}/${numberOf(plan, used)}`,
   });
 }

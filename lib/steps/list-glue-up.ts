@@ -47,9 +47,9 @@ function joinLayers(solid: Solid, block: SolidBlock, work: Work): Step[] {
       ],
       uses: [...layers, ...glue],
       makes: [whole],
-      check: `The block should now measure ${block.size.map(work.format.length).join(" × ")}.`,
+      check: `The block should now measure ${work.format.sizes(block.size)}.`,
       remedy: "Trim a face that stands out once the glue is dry, as carefully as in the cutting.",
-      figure: `glue/${solid.id}`,
+      figure: `solid/${solid.id}`,
     }),
   ];
 }
@@ -74,7 +74,7 @@ function shapeBlock(solid: Solid, block: SolidBlock, work: Work): Step[] {
       makes: [name],
       check: "Both ends should show the same outline.",
       remedy: "Trim the fuller end until the two agree.",
-      figure: `block/${solid.id}/${block.id}`,
+      figure: `solid/${solid.id}`,
     }),
   ];
 }
@@ -132,7 +132,7 @@ function glueBlocks(solid: Solid, work: Work): Step[] {
       ],
       uses: [...names, "marker", ...glue],
       makes: [foamName(solid.id)],
-      check: `The foam should now measure ${solid.size.map(work.format.length).join(" × ")}.`,
+      check: `The foam should now measure ${work.format.sizes(solid.size)}.`,
       remedy: "Trim a step at a joint once the glue is dry, as carefully as in the cutting.",
       figure: `glue/${solid.id}`,
     }),

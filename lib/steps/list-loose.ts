@@ -2,16 +2,26 @@ import type { Work } from "../estimate/types.ts";
 import { hemPiece } from "./hem-piece.ts";
 import type { Step } from "./types.ts";
 
-/** Loose pieces that are hemmed all round and sewn to nothing. How others are joined, the author says. */
+/**
+ * A loose piece that is sewn to nothing is hemmed all round: the only one of its cloth, not mentioned
+ * in a step of the author's own. How several are joined, and what the author has in mind, the author says.
+ */
 export function listLoose(work: Work): Step[] {
+  const { solids, words } = work.project;
   const attached = new Set(
-    work.project.solids.flatMap(({ cover }) => (cover?.attach ?? []).map(({ piece }) => piece)),
+    solids.flatMap(({ cover }) => (cover?.attach ?? []).map(({ piece }) => piece)),
   );
-  return work.pieces
+  const loose = work.pieces.filter(({ id }) => !attached.has(id));
+  const own = words.flatMap((part) =>
+    part.kind === "before" ? [`${part.title} ${part.markdown}`] : [],
+  );
+  return loose
+    .filter(({ stock }) => loose.filter((one) => one.stock === stock).length === 1)
     .filter(
-      ({ id, edges }) =>
-        !attached.has(id) && edges.length > 0 && edges.every(({ kind }) => kind === "hem"),
+      ({ edges }) =>
+        edges.length > 0 && edges.every((edge) => edge.kind === "hem" && edge.allowance > 0),
     )
+    .filter(({ id, label }) => !own.some((text) => text.includes(label) || text.includes(id)))
     .map(({ id, edges }) =>
       hemPiece(id, { group: "Loose pieces", work, allowance: edges[0]?.allowance ?? 0 }),
     );

@@ -1,5 +1,5 @@
 import type { Work } from "../estimate/types.ts";
-import type { Cover } from "../seams/types.ts";
+import type { Cover, Seam } from "../seams/types.ts";
 import { groupSeams } from "./group-seams.ts";
 import { fitClosing } from "./fit-closing.ts";
 import { coverName } from "./name-parts.ts";
@@ -24,11 +24,13 @@ function finish(steps: readonly Step[], cover: Cover): Step[] {
   );
 }
 
-/** Does the closing lie in a single seam, so that it can go in while both panels are flat? */
+/** Does the closing come before every seam in the sewing order, while its panels are flat? */
 function isFlat(cover: Cover): boolean {
-  return cover.seams.filter((seam) => seam.state !== "sewn").length === 1;
+  const first = (state: (one: Seam) => boolean) =>
+    Math.min(...cover.seams.filter(state).map(({ order }) => order));
+  return first(({ state }) => state === "closing") < first(({ state }) => state === "sewn");
 }
 
 function groupName(makes: string, cover: Cover, { covers }: Work): string {
-  return covers.length > 1 ? `Sewing ${makes} of ${cover.solid}` : `Sewing ${makes}`;
+  return covers.length > 1 ? `Sewing: ${makes} (${cover.solid})` : `Sewing: ${makes}`;
 }

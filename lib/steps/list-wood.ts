@@ -1,8 +1,9 @@
 import type { Work } from "../estimate/types.ts";
-import type { CutPlan, UsedStock } from "../packing/types.ts";
+import type { CutPlan } from "../packing/types.ts";
 import { cutLines } from "./cut-lines.ts";
+import { groupAlike, type AlikeStock } from "./group-alike.ts";
 import { makeStep } from "./make-step.ts";
-import { stockName } from "./name-parts.ts";
+import { numberOf, stockName, stockNames } from "./name-parts.ts";
 import { partLabel } from "./part-label.ts";
 import type { Step } from "./types.ts";
 
@@ -11,25 +12,29 @@ const group = "Wood";
 /** Sheets and boards: saw each, sand all, put them together. */
 export function listWood(work: Work): Step[] {
   const plans = [...work.sheets, ...work.boards];
-  const sawn = plans.flatMap((plan) => plan.used.map((used) => sawStock(plan, used, work)));
+  const sawn = plans.flatMap((plan) =>
+    groupAlike(plan).map((alike) => sawStock(plan, alike, work)),
+  );
   if (sawn.length === 0) return [];
   const parts = [...new Set(sawn.flatMap(({ makes }) => makes))];
   return [...sawn, sandParts(parts), assembleParts(parts, work)];
 }
 
-function sawStock(plan: CutPlan, used: UsedStock, work: Work): Step {
+function sawStock(plan: CutPlan, alike: AlikeStock, work: Work): Step {
+  const [used] = alike;
   const stock = work.project.stock.find((one) => one.id === plan.stock);
-  const name = stockName(plan.kind, used, stock?.label ?? plan.stock);
+  const names = alike.map((one) => stockName(plan, one, work.project));
+  const isOne = alike.length === 1;
+  const name = isOne ? (names[0] ?? "") : `each ${plan.kind}`;
   const kerf = stock !== undefined && "kerf" in stock ? stock.kerf : 0;
   const sizes = used.places.map(
-    ({ part, size }) =>
-      `${partLabel(part, work.project)} ${size.map(work.format.length).join(" × ")}`,
+    ({ part, size }) => `${partLabel(part, work.project)} ${work.format.sizes(size)}`,
   );
   const isFree = used.cuts.some(({ kind }) => kind === "free");
   return makeStep({
-    id: `cut-${plan.stock}-${used.stockIndex}`,
+    id: `cut-${plan.stock}-${numberOf(plan, used)}`,
     group,
-    title: `Saw ${name}`,
+    title: `Saw ${stockNames(plan, alike, work.project)}${isOne ? "" : " alike"}`,
     actions: [
       `Lay ${name} as the figure shows.`,
       ...cutLines(used.cuts, "marker", work.format),
@@ -39,13 +44,13 @@ function sawStock(plan: CutPlan, used: UsedStock, work: Work): Step {
       ...(isFree ? ["Saw outside a curved line, for sanding back to it."] : []),
       "Write its name on each part with the marker.",
     ],
-    uses: [name, "tape measure", "try square", "marker", "clamps", "saw", "eye protection"],
+    uses: [...names, "tape measure", "try square", "marker", "clamps", "saw", "eye protection"],
     makes: [...new Set(used.places.map(({ part }) => partLabel(part, work.project)))],
     check: `These should now measure: ${[...new Set(sizes)].join(", ")}.`,
     remedy:
       "Plane or sand a part that is too large. Saw one that is too small again from an offcut.",
     figure:
-      plan.kind === "board" ? `board/${plan.stock}` : `sheet/${plan.stock}/${used.stockIndex}`,
+      plan.kind === "board" ? `board/${plan.stock}` : `sheet/${plan.stock}/${numberOf(plan, used)}`,
   });
 }
 

@@ -1,4 +1,5 @@
 import type { TextPart } from "../project/types.ts";
+import { findStep } from "./find-step.ts";
 import type { Step } from "./types.ts";
 
 /**
@@ -10,13 +11,15 @@ export function mergeNotes(steps: readonly Step[], words: readonly TextPart[]): 
   const notes = words.filter((part) => part.kind === "step");
   return steps.flatMap((step) => [
     ...own
-      .filter((part) => part.step === step.id)
+      .filter((part) => findStep(part.step, steps) === step.id)
       .map((part) => ownStep(part, step, own.indexOf(part) + 1)),
     {
       ...step,
       notes: [
         ...step.notes,
-        ...notes.filter((part) => part.step === step.id).map(({ markdown }) => markdown),
+        ...notes
+          .filter((part) => findStep(part.step, steps) === step.id)
+          .map(({ markdown }) => markdown),
       ],
     },
   ]);

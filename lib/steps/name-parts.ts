@@ -1,11 +1,12 @@
 import type { Work } from "../estimate/types.ts";
-import type { UsedStock } from "../packing/types.ts";
+import type { CutPlan, UsedStock } from "../packing/types.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import { partLabel } from "./part-label.ts";
 
-/** "panel P1", or "panel P1 of pad" where several covers have one. */
+/** "panel P1", or "panel P1 of pad" where another cover has a panel of that name. */
 export function panelName(cover: Cover, panel: string, { covers }: Work): string {
-  return covers.length > 1 ? `panel ${panel} of ${cover.solid}` : `panel ${panel}`;
+  const isShared = covers.some((one) => one !== cover && one.panels.some(({ id }) => id === panel));
+  return isShared ? `panel ${panel} of ${cover.solid}` : `panel ${panel}`;
 }
 
 /** "panel P1 (back and top)": the name and, in brackets, what it covers. */
@@ -41,8 +42,27 @@ export function coverName(solid: string): string {
 }
 
 /** "slab 1 of seat foam". */
-export function stockName(kind: string, used: UsedStock, label: string): string {
-  return `${kind} ${used.stockIndex} of ${label}`;
+export function stockName(plan: CutPlan, used: UsedStock, { stock }: Work["project"]): string {
+  const label = stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
+  return `${plan.kind} ${numberOf(plan, used)} of ${label}`;
+}
+
+/** "slab 1 of seat foam", or "slabs 1, 2 and 3 of seat foam" where they are cut alike. */
+export function stockNames(
+  plan: CutPlan,
+  alike: readonly UsedStock[],
+  { stock }: Work["project"],
+): string {
+  const label = stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
+  const numbers = alike.map((used) => String(numberOf(plan, used)));
+  const last = numbers.at(-1) ?? "";
+  if (numbers.length < 2) return `${plan.kind} ${last} of ${label}`;
+  return `${plan.kind}s ${numbers.slice(0, -1).join(", ")} and ${last} of ${label}`;
+}
+
+/** Which slab, sheet or board of a plan it is, from 1, as the figures count them. */
+export function numberOf(plan: CutPlan, used: UsedStock): number {
+  return plan.used.indexOf(used) + 1;
 }
 
 /** What a cut part is called: a block of a solid, or a loose piece by its label. */

@@ -87,7 +87,7 @@ function cutClips(clips: readonly SeamCorner[], cover: Cover, work: Work): strin
 }
 
 function startSeam(seam: Seam, cover: Cover, work: Work): string[] {
-  if (seam.isRing) return ["Start in the middle of a straight stretch."];
+  if (seam.isRing) return ["Start away from corners and crossing seams."];
   return [
     `Start ${work.format.length(cover.seamAllowance)} from the end, where the seam lines cross.`,
   ];

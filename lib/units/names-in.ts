@@ -2,9 +2,12 @@ import { isMisreading, parseFormula } from "./parse-formula.ts";
 import type { Expression } from "./types.ts";
 
 /** Names a formula uses, in order of first use; none when it cannot be read. */
-export function namesIn(written: string | number): readonly string[] {
+export function namesIn(
+  written: string | number,
+  known: ReadonlySet<string> = new Set(),
+): readonly string[] {
   if (typeof written === "number") return [];
-  const expression = parseFormula(written);
+  const expression = parseFormula(written, known);
   return isMisreading(expression) ? [] : [...new Set(collect(expression))];
 }
 

@@ -23,12 +23,12 @@ const deepestNesting = 32;
  *
  * @source our choice: at most 200 characters and 32 nested brackets, far beyond any sensible size
  */
-export function parseFormula(text: string): Parsed {
+export function parseFormula(text: string, known: ReadonlySet<string> = new Set()): Parsed {
   if (text.trim() === "") return misread("the length is empty", "Write a length such as 45 cm");
   if (text.length > longestFormula) {
     return misread("a formula has more than 200 characters", "Name its parts in dimensions");
   }
-  const tokens = scanTokens(text);
+  const tokens = scanTokens(text, known);
   if ("ok" in tokens) return tokens;
   const cursor: Cursor = { tokens, next: 0, depth: 0, calls: 0 };
   const whole = parseSum(cursor);

@@ -29,7 +29,7 @@ export function parseLength(
   { units, names = noNames, allow = "positive" }: LengthRules,
 ): Reading<Mm> {
   if (typeof written === "number") return checkLength(written * lengthUnits[units], allow);
-  const expression = parseFormula(written);
+  const expression = parseFormula(written, new Set(names.keys()));
   if (isMisreading(expression)) return expression;
   const unit = lengthUnits[units];
   const worked = workOut(expression, { names, unit });

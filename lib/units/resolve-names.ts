@@ -23,6 +23,7 @@ export function resolveNames(
 ): ResolvedNames {
   // Filled in the order written, so that faults list the names in that order.
   const sizes = new Map<string, Mm | null>([...written.keys()].map((name) => [name, null]));
+  const known = new Set(written.keys());
   const done = new Set<string>();
   const finish = (name: string, size: Mm | null): void => {
     sizes.set(name, size);
@@ -56,7 +57,7 @@ export function resolveNames(
       );
       return;
     }
-    for (const needed of namesIn(value)) resolve(needed, [...path, name]);
+    for (const needed of namesIn(value, known)) resolve(needed, [...path, name]);
     if (done.has(name)) return;
     const reading = parseLength(value, { units, names: sizes });
     finish(name, reading.ok ? reading.value : null);

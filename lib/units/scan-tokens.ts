@@ -5,6 +5,7 @@ import { scanNumber } from "./scan-number.ts";
 import type { Mark, Misreading, Token } from "./types.ts";
 
 const word = /[\p{L}_][\p{L}\p{N}_]*/uy;
+const hyphened = /[\p{L}_][\p{L}\p{N}_]*(?:-[\p{L}\p{N}_]+)+/uy;
 const unitSign = /''|′′|["″”'′’]/y;
 
 /** Signs of formulas as authors write them, and what they mean. */
@@ -23,8 +24,16 @@ const marks: ReadonlyMap<string, Mark> = new Map([
   [";", ","],
 ]);
 
-/** Cut a formula into numbers, units, names and signs; the last token is always `end`. */
-export function scanTokens(text: string): readonly Token[] | Misreading {
+/**
+ * Cut a formula into numbers, units, names and signs; the last token is always `end`.
+ *
+ * @param known names of dimensions: one with hyphens, such as seat-depth, is told from a subtraction
+ *   only by being known; the longest known name wins
+ */
+export function scanTokens(
+  text: string,
+  known: ReadonlySet<string> = new Set(),
+): readonly Token[] | Misreading {
   const tokens: Token[] = [];
   let at: Count = 0;
   while (at < text.length) {
@@ -40,7 +49,7 @@ export function scanTokens(text: string): readonly Token[] | Misreading {
       at = number.end;
       continue;
     }
-    const [token, length] = scanWord(text, at);
+    const [token, length] = scanWord(text, at, known);
     if (!token) {
       return misread(
         `${JSON.stringify(text.charAt(at))} has no meaning in a length`,
@@ -54,7 +63,13 @@ export function scanTokens(text: string): readonly Token[] | Misreading {
   return [...tokens, { kind: "end", at }];
 }
 
-function scanWord(text: string, at: Count): readonly [Token | null, Count] {
+function scanWord(
+  text: string,
+  at: Count,
+  known: ReadonlySet<string>,
+): readonly [Token | null, Count] {
+  const name = scanHyphened(text, at, known);
+  if (name !== null) return [{ kind: "name", name, at }, name.length];
   for (const pattern of [word, unitSign]) {
     pattern.lastIndex = at;
     const found = pattern.exec(text)?.[0];
@@ -64,4 +79,15 @@ function scanWord(text: string, at: Count): readonly [Token | null, Count] {
   }
   const mark = marks.get(text.charAt(at));
   return [mark ? { kind: "mark", mark, at } : null, 1];
+}
+
+/** The longest known name with hyphens that starts here, or null. */
+function scanHyphened(text: string, at: Count, known: ReadonlySet<string>): string | null {
+  hyphened.lastIndex = at;
+  const parts = hyphened.exec(text)?.[0].split("-") ?? [];
+  for (let length = parts.length; length > 1; length--) {
+    const name = parts.slice(0, length).join("-");
+    if (known.has(name)) return name;
+  }
+  return null;
 }

@@ -5,6 +5,10 @@
 (function () {
   "use strict";
 
+  // As in print.css, in millimetres: margins of the page, and room for the title of a group of steps.
+  const margins = { across: 45, down: 50 };
+  const titleDepth = 18;
+
   /** paged.js 0.4.3 leaves the head of a table behind when the table runs on: set it again. */
   function repeatHeads(page) {
     page.querySelectorAll("table[data-split-from]").forEach(function (table) {
@@ -20,6 +24,22 @@
     });
   }
 
+  /** A step that no page can hold is let run on: words first, then its figure. */
+  function loosenLongSteps(body) {
+    const { paperWidth, paperHeight } = document.documentElement.dataset;
+    const width = body.style.width;
+    body.style.width = paperWidth - margins.across + "mm";
+    const ruler = document.createElement("div");
+    ruler.style.height = paperHeight - margins.down - titleDepth + "mm";
+    body.appendChild(ruler);
+    const room = ruler.getBoundingClientRect().height;
+    ruler.remove();
+    body.querySelectorAll(".step").forEach(function (step) {
+      if (step.getBoundingClientRect().height > room) step.classList.add("long");
+    });
+    body.style.width = width;
+  }
+
   function idsIn(root) {
     return Array.from(root.querySelectorAll("[id]"), function (each) {
       return each.id;
@@ -29,6 +49,7 @@
   async function paginate() {
     const root = document.documentElement;
     await document.fonts.ready;
+    loosenLongSteps(document.body);
     const wanted = idsIn(document.body);
     const counts = { rows: document.querySelectorAll("tbody tr").length };
     class Heads extends window.Paged.Handler {

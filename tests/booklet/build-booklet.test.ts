@@ -61,11 +61,11 @@ describe("a booklet", () => {
 
   test("gathers the tools of all steps, each once", () => {
     expect(page("start").tools).toEqual([
-      "felt tip pen",
-      "long rule",
-      "bread knife",
-      "chalk",
-      "scissors",
+      "marker",
+      "straightedge",
+      "electric knife",
+      "tailor's chalk",
+      "cloth scissors",
       "sewing machine",
       "zip foot",
     ]);

@@ -144,9 +144,32 @@ describe("a walk in words", () => {
       ["0 in", "0 in"],
     ]);
     expect(checks).toEqual([
-      "From the start to the corner 62 in across, 21 in up: 65 1/2 in.",
-      "From the corner 62 in across, 0 in up to the corner 0 in across, 21 in up: 65 1/2 in.",
+      "From the start to the corner at 62 in across and 21 in up: 65 7/16 in.",
+      "From the corner at 62 in across and 0 in up to the corner at 0 in across and 21 in up: 65 7/16 in.",
     ]);
+  });
+
+  // What broke: a piece whose lowest corner is not its leftmost printed corners at "-5 in".
+  test("measures from the box round the piece, so that no figure is negative", () => {
+    const { intro, legs, checks } = describeWalk(
+      tee(480, 430, 100),
+      "p",
+      makeFormat({ units: "mm", round: 1 }),
+    );
+    expect(intro).toContain("100 mm from its left end");
+    expect(legs.map(({ across }) => across)).toEqual([
+      "380 mm",
+      "380 mm",
+      "480 mm",
+      "480 mm",
+      "0 mm",
+      "0 mm",
+      "100 mm",
+      "100 mm",
+    ]);
+    expect([...legs.flatMap(({ across, up }) => [across, up]), ...checks].join()).not.toMatch(
+      /-\d/,
+    );
   });
 
   test("draws a whole circle by its radius", () => {

@@ -103,7 +103,7 @@ describe("bias strips", () => {
     expect(widthAlongSelvedge(62.86) / 88).toBeLessThan(1.011);
   });
 
-  // "Piped bias edge", https://www.scribd.com/document/510430004
+  // "Piped bias edge", Scribd 510430004
   test("46 of bias take 32.53 along the straight grain", () => {
     expect(46 / widthAlongSelvedge(1)).toBeCloseTo(32.53, 2);
   });

@@ -19,7 +19,7 @@ const folder = makeTempSite({ "kneeling-pad.md": goodFile });
 let entry: SiteBooklet;
 
 beforeAll(async () => {
-  const site = await openSite(folder.content, smallStages);
+  const site = openSite(folder.content, smallStages);
   await buildSite(site, folder);
   entry = site.booklets[0]!;
 });

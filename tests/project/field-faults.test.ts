@@ -76,8 +76,8 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
     '4 dimensions.a: expected a length such as 1.5 cm or 1/2 in, got "b". Give one of them a size of its own, because a needs b needs a, which goes round in a circle.',
   ],
   [
-    { dimensions: "{length: 120, depth: 42, seat-high: 3}" },
-    '4 dimensions.seat-high: expected a name of letters and digits that starts with a letter, got "seat-high". Write a name such as seatDepth; a hyphen would be read as minus.',
+    { dimensions: "{length: 120, depth: 42, seat+high: 3}" },
+    '4 dimensions.seat+high: expected a name of letters, digits and single hyphens that starts with a letter, got "seat+high". Write a name such as seat-depth.',
   ],
   [
     { dimensions: "{length: 120, depth: 0}" },

@@ -89,9 +89,9 @@ describe("grouping seams", () => {
     );
   });
 
-  test("a new name starts a new group once the old one has three seams", () => {
+  test("a new name starts a new group once the old one has five seams", () => {
     expect(
-      groupSeams(chain(6, (index) => (index < 3 ? "the frame" : "the cover"))).map(
+      groupSeams(chain(8, (index) => (index < 5 ? "the frame" : "the cover"))).map(
         ({ makes }) => makes,
       ),
     ).toEqual(["the frame", "the cover"]);

@@ -91,8 +91,8 @@ describe("the steps of the making", () => {
       "Checking",
       "Foam",
       "Cutting",
-      "Sewing the shell",
-      "Sewing the cover",
+      "Sewing: the shell",
+      "Sewing: the cover",
       "Fitting",
       "Care",
     ]);

@@ -115,3 +115,19 @@ describe("reading a length", () => {
     );
   });
 });
+
+describe("names with hyphens", () => {
+  const names = new Map([
+    ["seat", 100],
+    ["depth", 30],
+    ["seat-depth", 500],
+  ]);
+  test.each([
+    ["seat-depth", 500],
+    ["seat - depth", 70],
+    ["depth-seat/2 + 200", 180],
+    ["seat-depth - depth", 470],
+  ])("reads %s as %i mm", (written, mm) => {
+    expect(parseLength(written, { units: "mm", names })).toEqual({ ok: true, value: mm });
+  });
+});

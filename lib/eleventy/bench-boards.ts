@@ -1,0 +1,29 @@
+import { type BoardBench, benchBoardSet } from "../packing/bench-boards.ts";
+import type { BoardSet } from "../packing/bench-types.ts";
+import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
+
+/** `npm run bench -- boards`: boards used for each set of lengths against bound and best known. */
+export function benchBoards(words: readonly string[]): Promise<void> {
+  const { data, json } = readBenchArgs(words);
+  if (!json) console.log("set           pieces  boards   bound  first fit  best known   time");
+  runBench(
+    readBenchSets<BoardSet>(data, "1d"),
+    (set) => benchBoardSet(set),
+    (row, seconds) =>
+      `${row.name.padEnd(13)} ${String(row.pieces).padStart(6)}` +
+      [row.boards, row.bound].map((each) => String(each).padStart(8)).join("") +
+      String(row.firstFit).padStart(11) +
+      `${row.bestKnown ?? "–"}${row.isProven ? " proven" : ""}`.padStart(12) +
+      `${seconds.toFixed(2).padStart(7)} s`,
+    closeWith,
+    json,
+  );
+  return Promise.resolve();
+}
+
+function closeWith(rows: readonly BoardBench[]): string {
+  const proven = rows.filter(({ isProven }) => isProven);
+  const reached = proven.filter(({ boards, bestKnown }) => boards === bestKnown).length;
+  const shown = rows.filter(({ boards, bound }) => boards === bound).length;
+  return `${reached} of ${proven.length} proven sets reached, ${shown} of ${rows.length} proved here`;
+}

@@ -1,0 +1,36 @@
+import { type LayBench, benchLaySet, compareBottomLeft } from "../packing/bench-lay.ts";
+import type { LaySet } from "../packing/bench-types.ts";
+import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
+
+const percent = (share: number | null): string =>
+  share === null ? "     –" : `${(100 * share).toFixed(1).padStart(5)}%`;
+
+/** `npm run bench -- lay`: density of each irregular set against the best known and bottom-left fill. */
+export function benchLay(words: readonly string[]): Promise<void> {
+  const { data, effort, json } = readBenchArgs(words);
+  const sets = readBenchSets<LaySet>(data, "irregular");
+  if (!json) console.log("set        pieces density  of best  of bottom-left  fault      time");
+  runBench(
+    sets,
+    (set) => {
+      const start = performance.now();
+      const laid = benchLaySet(set, effort);
+      const search = (performance.now() - start) / 1000;
+      return { ...compareBottomLeft(set, laid), search };
+    },
+    (row) =>
+      `${row.name.padEnd(10)} ${String(row.pieces).padStart(6)} ${row.density.toFixed(2).padStart(7)}` +
+      `  ${percent(row.ofBest)}  ${percent(row.ofBottomLeft).padStart(14)}` +
+      `  ${row.fault.toExponential(1)}  ${row.search.toFixed(2).padStart(6)} s`,
+    closeWith,
+    json,
+  );
+  return Promise.resolve();
+}
+
+function closeWith(rows: readonly LayBench[]): string {
+  const known = rows.flatMap(({ ofBest }) => (ofBest === null ? [] : [ofBest]));
+  if (known.length === 0) return "no best known densities to compare with";
+  const mean = known.reduce((sum, share) => sum + share, 0) / known.length;
+  return `mean ${percent(mean)} of the best known, least ${percent(Math.min(...known))}`;
+}

@@ -1,0 +1,23 @@
+import { mkdirSync, renameSync, writeFileSync } from "node:fs";
+import { copyAssets } from "./copy-assets.ts";
+import { openSite } from "./open-site.ts";
+import { proofPage } from "./proof-page.ts";
+import { count } from "./report-site.ts";
+import { runCommand } from "./run-command.ts";
+
+const folders = ["content", "tests/fixtures/projects"];
+
+/** `npm run proof`: one page with every figure of every demo and every fixture, for people to look at. */
+await runCommand(() => {
+  const booklets = folders.flatMap((folder) => openSite(folder).booklets);
+  const { html, figures, collisions } = proofPage(booklets);
+  mkdirSync("_site/proof", { recursive: true });
+  copyAssets("_site");
+  writeFileSync("_site/proof/index.html.part", html);
+  renameSync("_site/proof/index.html.part", "_site/proof/index.html");
+  collisions.forEach((line) => console.log(line));
+  console.log(
+    `_site/proof/index.html: ${count(figures, "figure")}, ${count(collisions.length, "collision")}`,
+  );
+  return Promise.resolve(collisions.length > 0 ? 1 : 0);
+});

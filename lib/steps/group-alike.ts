@@ -1,0 +1,16 @@
+import type { CutPlan, UsedStock } from "../packing/types.ts";
+
+/** Pieces of stock that are cut in the same way, at least one. */
+export type AlikeStock = readonly [UsedStock, ...UsedStock[]];
+
+/** The used stock of a plan, pieces with the same cuts and the same parts together, in order. */
+export function groupAlike(plan: CutPlan): AlikeStock[] {
+  const groups = new Map<string, AlikeStock>();
+  for (const used of plan.used) {
+    const places = used.places.map(({ part, at, size, layer }) => ({ part, at, size, layer }));
+    const key = JSON.stringify({ size: used.size, cuts: used.cuts, places });
+    const group = groups.get(key);
+    groups.set(key, group === undefined ? [used] : [...group, used]);
+  }
+  return [...groups.values()];
+}
