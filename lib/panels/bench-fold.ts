@@ -35,8 +35,8 @@ export interface FoldBench {
 const foldsWithin: Mm = 1e-6;
 /** Share of its area that a cover may lose to rounding. */
 const areaWithin = 1e-6;
-/** Facets stray no further than this from round sides, and lose no more than this share. */
-const facetsWithin: Mm = 0.3;
+/** Facets stray a quarter of a millimetre from round sides, more where these graze one another. */
+const facetsWithin: Mm = 1;
 const facetShare = 0.005;
 /** The two sides of a straight or round seam are as long as each other to this. */
 const seamWithin: Mm = 1e-6;
