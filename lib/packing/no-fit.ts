@@ -1,5 +1,5 @@
 import type { Mm, Point, Polygon } from "../plane/types.ts";
-import { unite } from "../plane/clip-polygons.ts";
+import { uniteSimple } from "../plane/clip-polygons.ts";
 import { pointBounds } from "../plane/loop-bounds.ts";
 import type { StripForm } from "./strip-types.ts";
 
@@ -27,7 +27,7 @@ export const perEdge = 6;
  */
 export function findNoFit(fixed: StripForm, moving: StripForm): NoFit {
   const sums = fixed.parts.flatMap((a) => moving.parts.map((b) => sumConvex(a, mirrored(b))));
-  const loops = sums.length === 1 ? sums : unite(sums);
+  const loops = sums.length === 1 ? sums : uniteSimple(sums);
   const { min, max } = pointBounds(loops.flat());
   return {
     edges: Float64Array.from(loops.flatMap(listEdges)),

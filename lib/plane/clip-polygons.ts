@@ -1,6 +1,6 @@
 import { ClipType, FillRule, booleanOpD } from "clipper2-ts";
 import { union } from "polyclip-ts";
-import type { Mm2, Point, Polygon } from "./types.ts";
+import type { Mm, Mm2, Point, Polygon } from "./types.ts";
 import { containsPoint } from "./contains-point.ts";
 import { polygonArea } from "./polygon-area.ts";
 
@@ -24,11 +24,16 @@ export function unite(a: Region, b: Region = []): Region {
   return joined.flat().map((ring) => ring.slice(0, -1));
 }
 
+/** As `unite`, many times quicker: for simple loops none of which touches itself. */
+export const uniteSimple = (loops: Region): Region => combine(ClipType.Union, loops, []);
+
 type Polygons = Point[][];
 
 /** Each outer loop with the holes cut into it: those it is the smallest loop round. */
 function withHoles(region: Region): Polygons[] {
-  const loops = region.filter((loop) => loop.length > 2);
+  const loops = region
+    .filter((loop) => loop.length > 2)
+    .map((loop) => loop.map(([x, y]): Point => [snap(x), snap(y)]));
   const area = (loop: Polygon) => Math.abs(polygonArea(loop));
   const isOuter = (loop: Polygon) => polygonArea(loop) >= 0;
   const roundHole = (hole: Polygon) =>
@@ -44,6 +49,9 @@ function withHoles(region: Region): Polygons[] {
     ...holes.filter((hole) => within.get(hole) === outer).map((hole) => [...hole]),
   ]);
 }
+
+/** Corners that should be one must be one to the last digit. */
+const snap = (part: Mm): Mm => Number(part.toFixed(places));
 
 export const intersect = (a: Region, b: Region): Region => combine(ClipType.Intersection, a, b);
 export const subtractRegion = (a: Region, b: Region): Region => combine(ClipType.Difference, a, b);
