@@ -6,13 +6,13 @@ import { segmentLength } from "../plane/segments.ts";
 import type { UpDirection } from "../project/types.ts";
 import { upByAuthor, upOfNormal } from "./face-up.ts";
 import type { Region } from "./find-regions.ts";
-import { axisPoint } from "./find-regions.ts";
 import { flattenRun, isStraightPath } from "./flatten-run.ts";
 import type { HalfEdges } from "./half-edges.ts";
 import { flattenPoint, liftPoint } from "./lift-point.ts";
-import { add3, cross3, distance3, dot3, length3, scale3, subtract3, unit3 } from "./points3.ts";
-import { normalOf } from "./surfaces.ts";
+import { add3, cross3, dot3, length3, scale3, subtract3, unit3 } from "./points3.ts";
+import { axisPoint, normalOf } from "./surfaces.ts";
 import type { Run } from "./trace-loops.ts";
+import { walkRuns, type RunStep } from "./walk-runs.ts";
 import type { UnionMesh } from "./union-mesh.ts";
 import type { Direction, Face, FaceSide, Point3, SolidEdge, Surface } from "./types.ts";
 
@@ -31,6 +31,7 @@ export function buildFaces(
   loops: readonly (readonly (readonly Run[])[])[],
 ): { faces: Face[]; edges: SolidEdge[] } {
   const frames = regions.map((region) => frameRegion(mesh, region));
+  const walk = walkRuns(mesh, halfEdges, regions);
   const edges: SolidEdge[] = [];
   const edgeOf = new Map<Count, { edge: string; isForward: boolean }>();
   for (const run of loops.flat(2)) {
@@ -38,11 +39,13 @@ export function buildFaces(
     if (edgeOf.has(half!)) continue;
     const edge = describeEdge(
       `E${edges.length + 1}`,
-      run,
-      mesh,
-      halfEdges,
-      regions,
-      frames[run.region]!.surface,
+      walk(run),
+      [regions[run.region]!, regions[run.neighbour]!],
+      flattenRun(
+        flatCorners(walk(run), mesh, halfEdges, frames[run.region]!.surface),
+        frames[run.region]!.surface,
+        regions[run.neighbour]!.surface,
+      ),
     );
     edges.push(edge);
     run.halves.forEach((one) => edgeOf.set(one, { edge: edge.id, isForward: true }));
@@ -56,7 +59,7 @@ export function buildFaces(
     const flatLoops = loops[index]!.map((loop) =>
       loop.map((run): FaceSide => {
         const segments = flattenRun(
-          flatCorners(run, mesh, halfEdges, frame.surface),
+          flatCorners(walk(run), mesh, halfEdges, frame.surface),
           frame.surface,
           regions[run.neighbour]!.surface,
         );
@@ -96,11 +99,16 @@ const lowestOf = (mesh: UnionMesh, region: Region): Mm =>
   );
 
 /** Corners of a stretch, start and end included, in the face's flat. */
-function flatCorners(run: Run, mesh: UnionMesh, edges: HalfEdges, surface: Surface): Point[] {
-  const flat = (half: Count, point: Count): Point =>
-    flattenPoint(surface, mesh.points[point]!, middleOf(mesh, edges.triangleOf(half)));
-  const starts = run.halves.map((half) => flat(half, edges.from(half)));
-  return [...starts, flat(run.halves.at(-1)!, edges.to(run.halves.at(-1)!))];
+function flatCorners(
+  steps: readonly RunStep[],
+  mesh: UnionMesh,
+  edges: HalfEdges,
+  surface: Surface,
+): Point[] {
+  const flat = (point: Point3, half: Count): Point =>
+    flattenPoint(surface, point, middleOf(mesh, edges.triangleOf(half)));
+  const last = steps.at(-1)!;
+  return [...steps.map(({ from, half }) => flat(from, half)), flat(last.to, last.half)];
 }
 
 function middleOf(mesh: UnionMesh, triangle: Count): Point3 {
@@ -172,7 +180,7 @@ function angleInFlat(surface: Surface, normal: Direction, up: Direction): Radian
   const at = add3(axisPoint(surface), scale3(normal, surface.radius));
   const step = 1e-3;
   const moved = add3(at, scale3(up, step));
-  const angle = angleOf(subtract(flattenPoint(surface, moved), flattenPoint(surface, at)));
+  const angle = angleOf(subtract(flattenPoint(surface, moved, at), flattenPoint(surface, at)));
   const quarter = Math.PI / 2;
   // Up runs along the axis or round it on everything we can cut; drop the rounding of the step.
   const nearest = Math.round(angle / quarter) * quarter;
@@ -181,24 +189,19 @@ function angleInFlat(surface: Surface, normal: Direction, up: Direction): Radian
 
 function describeEdge(
   id: string,
-  run: Run,
-  mesh: UnionMesh,
-  edges: HalfEdges,
-  regions: readonly NamedRegion[],
-  frame: Surface,
+  steps: readonly RunStep[],
+  [own, other]: readonly [NamedRegion, NamedRegion],
+  flat: Loop,
 ): SolidEdge {
-  const points = run.halves.map((half) => mesh.points[edges.from(half)]!);
-  const path = [...points, mesh.points[edges.to(run.halves.at(-1)!)]!];
-  const [own, other] = [regions[run.region]!, regions[run.neighbour]!];
+  const path = [...steps.map(({ from }) => from), steps.at(-1)!.to];
   const middle = path[Math.floor((path.length - 1) / 2)]!;
   const after = path[Math.floor((path.length - 1) / 2) + 1]!;
-  const between = scale3(add3(middle, after), 0.5);
-  const [n1, n2] = [normalOf(own.surface, between), normalOf(other.surface, between)];
+  const halfWay = scale3(add3(middle, after), 0.5);
+  const [n1, n2] = [normalOf(own.surface, halfWay), normalOf(other.surface, halfWay)];
   const travel = unit3(subtract3(after, middle));
   // The face lies to the left of travel: the edge is convex when the normals turn away from each other.
   const sine = dot3(cross3(n1, n2), travel);
   const turn = Math.atan2(length3(cross3(n1, n2)), dot3(n1, n2));
-  const flat = flattenRun(flatCorners(run, mesh, edges, frame), frame, other.surface);
   return {
     id,
     faces: [own.id, other.id],
@@ -206,29 +209,6 @@ function describeEdge(
     bend: sine < -1e-9 ? "inward" : "convex",
     turn: turn < 1e-9 ? 0 : turn,
     isStraight: isStraightPath(path, [own.surface, other.surface]),
-    path: inOrder(path, lengthOf(flat)),
+    path,
   };
-}
-
-/**
- * Where two round sides all but touch, putting corners on the true surfaces can carry an end past
- * the facet beside it. Such points are dropped, so that a path never runs back on itself.
- */
-function inOrder(path: readonly Point3[], length: Mm): readonly Point3[] {
-  const isClosed = distance3(path[0]!, path.at(-1)!) < 1e-6;
-  if (isClosed || path.length < 3) return path;
-  const [start, end] = [path[0]!, path.at(-1)!];
-  const within = path.filter(
-    (point, i) =>
-      i === 0 ||
-      i === path.length - 1 ||
-      (distance3(start, point) + distance3(point, end) <= length + 1e-6 && !isBehind(path, i)),
-  );
-  return within;
-}
-
-/** Whether the step to a point turns sharply back from the step after it. */
-function isBehind(path: readonly Point3[], i: Count): boolean {
-  const [into, out] = [subtract3(path[i]!, path[i - 1]!), subtract3(path[i + 1]!, path[i]!)];
-  return dot3(into, out) < 0;
 }

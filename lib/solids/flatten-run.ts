@@ -1,9 +1,8 @@
 import type { Loop, Mm, Point, Radians, Segment } from "../plane/types.ts";
 import { angleOf, cross, distance, dot, subtract, wholeTurn } from "../plane/points.ts";
 import { line } from "../plane/segments.ts";
-import { axisPoint } from "./find-regions.ts";
-import { add3, cross3, length3, scale3, subtract3 } from "./points3.ts";
-import { distanceFrom } from "./surfaces.ts";
+import { add3, cross3, length3, subtract3 } from "./points3.ts";
+import { axisPoint } from "./surfaces.ts";
 import { flattenPoint } from "./lift-point.ts";
 import type { Point3, Surface } from "./types.ts";
 
@@ -26,6 +25,12 @@ export function flattenRun(flat: readonly Point[], own: Surface, neighbour: Surf
     return [line(first, last)];
   return flat.slice(1).map((point, i) => line(flat[i]!, point));
 }
+
+/** Whether two surfaces meet neither in straight lines nor in circles square to an axis. */
+export const meetFreely = (a: Surface, b: Surface): boolean =>
+  (a.kind !== "plane" || b.kind !== "plane") &&
+  circleCentre(a, b) === null &&
+  circleCentre(b, a) === null;
 
 /** Centre of the circle in which two surfaces meet, in the flat of the first; null for none. */
 function circleCentre(own: Surface, neighbour: Surface): Point | null {
@@ -81,21 +86,32 @@ function onCircle(centre: Point, from: Point, by: Radians): Point {
 }
 
 /**
- * Whether the edge along a path is straight: its steps lie in line, and the middle of each lies on
- * both surfaces. A short chord of a circle has only two ends, but its middle lies off the round.
+ * Whether the edge along a path is straight: its corners lie in line, and the line runs along each
+ * round surface as its rulings do. A short chord of a curve has only two ends, but no ruling.
  */
 export function isStraightPath(path: readonly Point3[], surfaces: readonly Surface[]): boolean {
-  const reach = subtract3(path.at(-1)!, path[0]!);
+  const start = path[0]!;
+  const reach = subtract3(path.at(-1)!, start);
   const length = length3(reach);
   if (length < straightWithin) return false;
   const isInLine = path.every(
-    (point) => length3(cross3(reach, subtract3(point, path[0]!))) / length < straightWithin,
+    (point) => length3(cross3(reach, subtract3(point, start))) / length < straightWithin,
   );
-  const middles = path.slice(1).map((point, i) => scale3(add3(point, path[i]!), 0.5));
-  return (
-    isInLine &&
-    middles.every((middle) =>
-      surfaces.every((surface) => Math.abs(distanceFrom(surface, middle)) < straightWithin),
-    )
-  );
+  return isInLine && surfaces.every((surface) => offRuling(surface, start, reach) < straightWithin);
+}
+
+/** How far a line drifts off the rulings of a round surface over its length. */
+function offRuling(surface: Surface, start: Point3, reach: Point3): Mm {
+  switch (surface.kind) {
+    case "plane":
+      return 0;
+    case "cylinder":
+      return length3(cross3(reach, surface.axis));
+    case "cone": {
+      // Every ruling runs through the tip.
+      const [near, far] = [start, add3(start, reach)].map((end) => subtract3(end, surface.tip));
+      const farthest = Math.max(length3(near!), length3(far!));
+      return length3(cross3(near!, far!)) / farthest;
+    }
+  }
 }

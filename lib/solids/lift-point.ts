@@ -23,7 +23,7 @@ export function liftPoint(surface: Surface, [u, v]: Point): Point3 {
 }
 
 /**
- * The flat place of a point on a face's surface. On a curved face a point on the line where the
+ * The flat place of a point on a face's surface. On a curved face a point near the line where the
  * face is opened lies at either end: `hint`, a point nearby inside the face, says which.
  */
 export function flattenPoint(surface: Surface, point: Point3, hint: Point3 = point): Point {
@@ -53,7 +53,7 @@ const upright: Point3 = [0, 0, 1];
 
 export const narrowsUp = (surface: Surface & { kind: "cone" }): boolean => surface.axis[2] < 0;
 
-/** Angle counter-clockwise round an axis, 0 to 2π; the two ends are told apart by the hint. */
+/** Angle counter-clockwise round an axis: the hint's in [0, 2π), the point's within half a turn of it. */
 function angleRound(
   centre: Point3,
   axis: Point3,
@@ -63,19 +63,12 @@ function angleRound(
 ): Radians {
   const angle = (to: Point3): Radians => {
     const out = flatten3(subtract3(to, centre), axis);
-    const turn = Math.atan2(dot3(out, cross3(axis, zero)), dot3(out, zero));
-    return turn < 0 ? turn + 2 * Math.PI : turn;
+    return Math.atan2(dot3(out, cross3(axis, zero)), dot3(out, zero));
   };
-  const at = angle(point);
-  const isBeyond = angle(hint) > Math.PI;
-  // A point on the opening, or a hair to the wrong side of it, goes with the face it is asked for.
-  if (at < onOpening && isBeyond) return at + 2 * Math.PI;
-  if (at > 2 * Math.PI - onOpening && !isBeyond) return at - 2 * Math.PI;
-  return at;
+  const near = angle(hint) < 0 ? angle(hint) + 2 * Math.PI : angle(hint);
+  const turns = Math.round((near - angle(point)) / (2 * Math.PI));
+  return angle(point) + turns * 2 * Math.PI;
 }
-
-/** Angle this close to the opening: hints lie much further off. */
-const onOpening: Radians = 1e-6;
 
 /** A direction turned round an axis at right angles to it. */
 function swing(zero: Point3, axis: Point3, by: Radians): Point3 {

@@ -1,6 +1,7 @@
 import type { Mm } from "../plane/types.ts";
 import { add3, cross3, dot3, scale3 } from "./points3.ts";
 import { distanceFrom, normalOf } from "./surfaces.ts";
+import { tangentPlanes } from "./tangent-planes.ts";
 import type { Point3, Surface } from "./types.ts";
 
 const closeEnough: Mm = 1e-11;
@@ -15,8 +16,9 @@ const damping = 1e-9;
  */
 export function polishPoint(point: Point3, surfaces: readonly Surface[]): Point3 {
   let at = point;
+  const known = [...surfaces, ...tangentPlanes(surfaces)];
   for (let round = 0; round < rounds; round++) {
-    const held = surfaces.map((surface) => ({
+    const held = known.map((surface) => ({
       off: distanceFrom(surface, at),
       normal: normalOf(surface, at),
     }));

@@ -1,7 +1,8 @@
 import type { Count } from "../plane/types.ts";
-import { axisPoint, type Region } from "./find-regions.ts";
+import type { Region } from "./find-regions.ts";
 import type { HalfEdges } from "./half-edges.ts";
 import { polishPoint } from "./polish-points.ts";
+import { axisPoint } from "./surfaces.ts";
 import type { UnionMesh } from "./union-mesh.ts";
 import type { Surface } from "./types.ts";
 
@@ -18,8 +19,8 @@ export function straightenSlits(
   const held = mesh.points.map(() => new Set<Count>());
   mesh.triangles.forEach(({ corners, surface }) => corners.forEach((i) => held[i]!.add(surface)));
   const points = [...mesh.points];
-  for (const { slit, surface, opensAt } of regions) {
-    if (surface.kind === "plane" || opensAt === null) continue;
+  for (const { slit, surface, opensAt, isStraight } of regions) {
+    if (surface.kind === "plane" || opensAt === null || !isStraight) continue;
     const along: Surface = {
       kind: "plane",
       origin: axisPoint(surface),

@@ -76,3 +76,7 @@ export function isSameSurface(a: Surface, b: Surface): boolean {
 /** The nearest point on the surface, along its normal. */
 export const dropOnto = (surface: Surface, point: Point3): Point3 =>
   add3(point, scale3(normalOf(surface, point), -distanceFrom(surface, point)));
+
+/** A point of the axis of a round surface: for a cone its tip. */
+export const axisPoint = (surface: Surface & { kind: "cylinder" | "cone" }): Point3 =>
+  surface.kind === "cylinder" ? surface.centre : surface.tip;

@@ -1,8 +1,10 @@
-import type { Count } from "../plane/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
 import type { BlockMesh } from "./mesh-block.ts";
 import { uniteMeshes } from "./mesh-kernel.ts";
+import { distance3 } from "./points3.ts";
 import { polishPoint } from "./polish-points.ts";
 import { isSameSurface } from "./surfaces.ts";
+import { weldPoints } from "./weld-points.ts";
 import type { Point3, Surface } from "./types.ts";
 
 /** The outside of all blocks together; each triangle knows its surface, block and side. */
@@ -21,6 +23,8 @@ export interface UnionTriangle {
 }
 
 const facetsPerSide = 4096;
+/** The kernel's single precision is good to this, at a metre's reach. */
+const kernelWithin: Mm = 1e-3;
 
 /** Join block meshes into one outside and put its corners exactly where the surfaces meet. */
 export function unionMesh(blocks: readonly BlockMesh[]): UnionMesh {
@@ -49,13 +53,19 @@ export function unionMesh(blocks: readonly BlockMesh[]): UnionMesh {
   triangles.forEach(({ corners, surface }) =>
     corners.forEach((corner) => around[corner]!.add(surface)),
   );
-  const points = union.points.map((point, i) =>
-    polishPoint(
-      point,
-      [...around[i]!].map((surface) => surfaces[surface]!),
-    ),
+  const points = union.points.map((point, i) => {
+    const own = [...around[i]!].map((surface) => surfaces[surface]!);
+    return tipNear(point, own) ?? polishPoint(point, own);
+  });
+  return weldPoints({ points, triangles, surfaces });
+}
+
+/** A tip is a corner of its cone alone: nothing but the cone says where it lies. */
+function tipNear(point: Point3, surfaces: readonly Surface[]): Point3 | null {
+  const cone = surfaces.find(
+    (surface) => surface.kind === "cone" && distance3(surface.tip, point) < kernelWithin,
   );
-  return { points, triangles, surfaces };
+  return cone?.kind === "cone" ? cone.tip : null;
 }
 
 /** Flush sides of different blocks share one surface. */

@@ -1,0 +1,82 @@
+import type { Count } from "../plane/types.ts";
+import type { Region } from "./find-regions.ts";
+import { meetFreely } from "./flatten-run.ts";
+import type { HalfEdges } from "./half-edges.ts";
+import { distance3, dot3, subtract3 } from "./points3.ts";
+import { refineStep } from "./refine-step.ts";
+import type { Run } from "./trace-loops.ts";
+import type { UnionMesh } from "./union-mesh.ts";
+import type { Point3 } from "./types.ts";
+
+/** A step along a stretch of boundary, and a half-edge of the face it bounds there. */
+export interface RunStep {
+  readonly from: Point3;
+  readonly to: Point3;
+  readonly half: Count;
+}
+
+/**
+ * The steps of each stretch of boundary, the same from both its faces: what the kernel overshot is
+ * left out, and free curves are cut finer.
+ */
+export function walkRuns(
+  mesh: UnionMesh,
+  edges: HalfEdges,
+  regions: readonly Region[],
+): (run: Run) => readonly RunStep[] {
+  const known = new Map<Count, readonly RunStep[]>();
+  return (run) => {
+    const old = known.get(run.halves[0]!);
+    if (old) return old;
+    const rough = run.halves.map((half): RunStep => ({
+      from: mesh.points[edges.from(half)]!,
+      to: mesh.points[edges.to(half)]!,
+      half,
+    }));
+    const steps = refine(withoutTurningBack(rough), run, regions);
+    known.set(run.halves[0]!, steps);
+    known.set(edges.twin(run.halves.at(-1)!), reversed(steps, edges));
+    return steps;
+  };
+}
+
+const reversed = (steps: readonly RunStep[], edges: HalfEdges): RunStep[] =>
+  [...steps]
+    .reverse()
+    .map(({ from, to, half }) => ({ from: to, to: from, half: edges.twin(half) }));
+
+/**
+ * Where two surfaces all but touch, putting corners on both can carry a point past the one after
+ * it. Points at which a path runs back on itself are dropped until none is left.
+ */
+function withoutTurningBack(steps: readonly RunStep[]): readonly RunStep[] {
+  if (steps.length < 3) return steps;
+  const kept: RunStep[] = [];
+  steps.forEach((step, i) => {
+    const last = kept.at(-1);
+    const before = steps[i - 1];
+    if (last === undefined || before === undefined || !turnsBack(before, step)) kept.push(step);
+    else {
+      kept.pop();
+      // Back where it came from: neither step was any.
+      if (distance3(last.from, step.to) > 1e-6) kept.push({ ...last, to: step.to });
+    }
+  });
+  return kept.length === steps.length ? kept : withoutTurningBack(kept);
+}
+
+const turnsBack = (into: RunStep, out: RunStep): boolean =>
+  dot3(subtract3(into.to, into.from), subtract3(out.to, out.from)) < 0;
+
+function refine(
+  steps: readonly RunStep[],
+  { region, neighbour }: Run,
+  regions: readonly Region[],
+): readonly RunStep[] {
+  const surfaces = [regions[region]!.surface, regions[neighbour]!.surface] as const;
+  if (region === neighbour || !meetFreely(...surfaces)) return steps;
+  return steps.flatMap(({ from, to, half }) => {
+    const places = [from, ...refineStep(from, to, surfaces), to];
+    return places.slice(1).map((place, i) => ({ from: places[i]!, to: place, half }));
+  });
+}
