@@ -1,6 +1,5 @@
 import type { Work } from "../estimate/types.ts";
 import type { Lay, LayPlace } from "../packing/types.ts";
-import { shortEnough } from "./count-words.ts";
 import { isRectangle, panelOf, type Owned, type OwnedGroup } from "./group-pieces.ts";
 import { listWords } from "./list-words.ts";
 import { makeStep } from "./make-step.ts";
@@ -27,6 +26,7 @@ export function cutPieces(group: OwnedGroup, lay: Lay, work: Work): Step {
       ...pairs.map(
         ([one, other]) => `Compare the figure of ${one} with ${other}: the two are mirror images.`,
       ),
+      "Measure across from the left edge of the cloth, up from its lower end.",
       ...group.flatMap((one) => placeLines(one, lay, work)),
       ...(copies > 1 ? ["Mark the other copies at the places in the table of the lay."] : []),
       isOne
@@ -86,12 +86,8 @@ function placeLines(one: Owned, lay: Lay, work: Work): string[] {
       : pieceName(one.piece, one.cover, work);
   const turn = turnOf(place);
   const box = isRectangle(one.piece) ? "" : "the box round ";
-  const at = `${length(place.x)} from the left edge, ${length(place.y)} from the lower end`;
   return [
-    shortEnough(
-      `Mark the lower left corner of ${box}${name} ${at}.`,
-      `Mark the corner of ${name} ${at}.`,
-    ),
+    `Mark the lower left corner of ${box}${name}: ${length(place.x)} across, ${length(place.y)} up.`,
     ...(turn === null ? [] : [`Turn the outline of ${name} ${turn}, as in the lay.`]),
   ];
 }
