@@ -4,7 +4,7 @@ import { batchSeams } from "./batch-seams.ts";
 import { fitClosing } from "./fit-closing.ts";
 import { groupSeams } from "./group-seams.ts";
 import { joinBoxing } from "./join-boxing.ts";
-import { listWords } from "./list-words.ts";
+import { listWords } from "../estimate/list-words.ts";
 import { coverName, seamName } from "./name-parts.ts";
 import { sewMethod } from "./sew-method.ts";
 import { sewSeam } from "./sew-seam.ts";
