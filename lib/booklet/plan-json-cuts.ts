@@ -1,19 +1,35 @@
 import type { CutPlan } from "../packing/types.ts";
+import type { Solid } from "../solids/types.ts";
 import type { PlanJson } from "./plan-schema.ts";
 
-/** A cut plan for slabs, sheets or boards as plan.json holds it. */
-export const jsonCuts = (plan: CutPlan): PlanJson["slabs"][string] => ({
+/**
+ * A cut plan for slabs, sheets or boards as plan.json holds it. A block is named as under its solid;
+ * the solid's own name comes first only where there are several solids.
+ */
+export const jsonCuts = (
+  plan: CutPlan,
+  solids: readonly Pick<Solid, "id">[],
+): PlanJson["slabs"][string] => ({
   used: plan.used.map(({ stockIndex, size, places, cuts, offcuts }) => ({
     stockIndex,
     size,
     places: places.map(({ part, copy, at, size: lies, layer, outline }) => {
-      return { part, copy, at, size: lies, layer, outline };
+      return { piece: nameOf(part, solids), copy, at, size: lies, layer, outline };
     }),
     cuts: cuts.map(({ order, kind, axis, at, of }) => ({ order, kind, axis, at, of })),
     offcuts: offcuts.map(({ at, size: left, use }) => ({ at, size: left, use })),
   })),
   needed: plan.needed,
   have: plan.have,
-  short: plan.short.map(({ part, reason, remedy }) => ({ part, reason, remedy })),
+  short: plan.short.map(({ part, reason, remedy }) => ({
+    piece: nameOf(part, solids),
+    reason,
+    remedy,
+  })),
   lowerBound: plan.lowerBound,
 });
+
+const nameOf = (part: string, solids: readonly Pick<Solid, "id">[]): string =>
+  solids.length === 1 && part.startsWith(`${solids[0]!.id}/`)
+    ? part.slice(solids[0]!.id.length + 1)
+    : part;

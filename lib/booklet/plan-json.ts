@@ -7,7 +7,6 @@ import type { Solid } from "../solids/types.ts";
 import { jsonCuts } from "./plan-json-cuts.ts";
 import type { PlanJson } from "./plan-schema.ts";
 import type { Plan } from "./types.ts";
-import { startAtLowestLeft } from "./walk-outline.ts";
 
 /**
  * Everything computed, as the object that is written to plan.json: mm, mm², kg, degrees, full
@@ -29,9 +28,21 @@ export function planJson(plan: Plan): PlanJson {
     ),
     pieces: byId(pieces, ({ id }) => id, jsonPiece),
     lays: byId(lays, ({ stock }) => stock, jsonLay),
-    slabs: byId(plan.slabs, ({ stock }) => stock, jsonCuts),
-    sheets: byId(plan.sheets, ({ stock }) => stock, jsonCuts),
-    boards: byId(plan.boards, ({ stock }) => stock, jsonCuts),
+    slabs: byId(
+      plan.slabs,
+      ({ stock }) => stock,
+      (cuts) => jsonCuts(cuts, solids),
+    ),
+    sheets: byId(
+      plan.sheets,
+      ({ stock }) => stock,
+      (cuts) => jsonCuts(cuts, solids),
+    ),
+    boards: byId(
+      plan.boards,
+      ({ stock }) => stock,
+      (cuts) => jsonCuts(cuts, solids),
+    ),
     materials: plan.materials.map(
       ({ id, item, quantity, unit, unitWord, have, buy, basis, price }) => {
         return { id, item, quantity, unit: unitWord ?? unit, have, buy, basis, price };
@@ -194,11 +205,29 @@ const jsonLay = (lay: Lay): PlanJson["lays"][string] => ({
   yield: lay.yield,
   copies: lay.copies,
   places: lay.places.map(({ piece, copy, x, y, turn, flipped, outline }) => {
-    return { piece, copy, x, y, turn, flipped, outline };
+    return { piece, copy, x, y, turn, flipped, outline: fromLowestLeft(outline) };
   }),
 });
 
-/** Corners of a loop from its lowest-left one. */
-const jsonOutline = (loop: Loop): readonly Point[] => flattenLoop(startAtLowestLeft(loop));
+/** Corners of a loop, arcs flattened, from the lowest-left one. */
+const jsonOutline = (loop: Loop): readonly Point[] => fromLowestLeft(flattenLoop(loop));
+
+/** The same corners in the same order, beginning at the lowest, then leftmost. */
+function fromLowestLeft(corners: readonly Point[]): readonly Point[] {
+  const isLower = (a: Point, b: Point): boolean =>
+    Math.abs(a[1] - b[1]) > 1e-6 ? a[1] < b[1] : a[0] < b[0] - 1e-6;
+  const first = corners.reduce(
+    (best, corner, i) => (isLower(corner, corners[best]!) ? i : best),
+    0,
+  );
+  return [...corners.slice(first), ...corners.slice(0, first)];
+}
+
+/** Full precision without the last digits that only come of adding up: a millionth of a micrometre. */
+const tidy = (_key: string, value: unknown): unknown =>
+  typeof value === "number" ? Math.round(value * 1e9) / 1e9 : value;
+
+/** plan.json as text, figures tidied; the same plan gives the same bytes. */
+export const writePlanJson = (plan: Plan): string => JSON.stringify(planJson(plan), tidy, 1);
 
 const degree = Math.PI / 180;

@@ -125,7 +125,7 @@ const cutPlan = z.strictObject({
       size: list(mm),
       places: list(
         z.strictObject({
-          part: z.string(),
+          piece: z.string(),
           copy: count,
           at: list(mm),
           size: list(mm),
@@ -147,7 +147,7 @@ const cutPlan = z.strictObject({
   ),
   needed: count,
   have: count,
-  short: list(z.strictObject({ part: z.string(), reason: z.string(), remedy: z.string() })),
+  short: list(z.strictObject({ piece: z.string(), reason: z.string(), remedy: z.string() })),
   lowerBound: count,
 });
 

@@ -3,7 +3,7 @@ import nunjucks from "nunjucks";
 import { makeFormat } from "../booklet/make-format.ts";
 import type { PaperName } from "../booklet/paper.ts";
 import { patternSheets } from "../booklet/pattern-sheets.ts";
-import { planJson } from "../booklet/plan-json.ts";
+import { writePlanJson } from "../booklet/plan-json.ts";
 import type { Plan } from "../booklet/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import type { Project } from "../project/types.ts";
@@ -36,7 +36,7 @@ export function addFilters(eleventy: UserConfig): void {
     return onShelf(this, plan.project).figures.draw(id);
   });
   eleventy.addFilter("patterns", (plan: Plan, paper: PaperName) => patternSheets(plan, paper));
-  eleventy.addFilter("planJson", (plan: Plan) => safe(JSON.stringify(planJson(plan), null, 1)));
+  eleventy.addFilter("planJson", (plan: Plan) => safe(writePlanJson(plan)));
   eleventy.addFilter("length", function (value: number | readonly unknown[] | string) {
     if (typeof value !== "number") return value.length;
     return safe(setType(makeFormat(this.ctx["project"] as Project).length(value)));

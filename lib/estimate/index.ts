@@ -17,7 +17,6 @@ export { foamMass } from "./foam-mass.ts";
 export { listMaterials } from "./list-materials.ts";
 export { makeFormat } from "./make-format.ts";
 export { nextStockLength } from "./next-stock-length.ts";
-export { pipingStripWidth } from "./piping-strip-width.ts";
 export {
   densityFromPoundsPerCubicFoot,
   densityInPoundsPerCubicFoot,

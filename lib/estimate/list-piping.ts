@@ -3,7 +3,7 @@ import type { CoverSpec, FabricStock } from "../project/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { clothForBias, widthAlongSelvedge } from "./bias-strips.ts";
 import { countOf } from "./count-of.ts";
-import { pipingStripWidth } from "./piping-strip-width.ts";
+import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipedLength } from "./seam-total.ts";
 import { straightStrips } from "./straight-strips.ts";
 import type { Material, Work } from "./types.ts";

@@ -26,19 +26,20 @@ export function readPanelList(
   const faults: Fault[] = [];
   const takenBy = new Map<string, string>();
   const panels = list.flatMap(({ name, faces: names }, i): ListedPanel[] => {
-    const at = `${field}[${i}].faces`;
-    const faces = names.flatMap((face) => {
+    const at = `${field}.${i}.faces`;
+    const wordOf = new Map<string, string>();
+    for (const face of names) {
       const found = facesNamed(solid, face);
       if (found.length === 0) faults.push(hiddenFace(at, face));
-      return found.map(({ id }) => id);
-    });
-    const own = [...new Set(faces)];
+      found.forEach(({ id }) => wordOf.set(id, wordOf.get(id) ?? face));
+    }
+    const own = [...wordOf.keys()];
     const twice = own.filter((face) => takenBy.has(face));
-    twice.forEach((face) => faults.push(takenTwice(at, face, takenBy.get(face)!)));
+    twice.forEach((face) => faults.push(takenTwice(at, wordOf.get(face)!, takenBy.get(face)!)));
     own.forEach((face) => takenBy.set(face, name));
     if (own.length === 0 || twice.length > 0) return [];
     const candidate = foldTogether(own, grower, cost);
-    if (candidate === null) faults.push(cannotLieFlat(at, own, graph));
+    if (candidate === null) faults.push(cannotLieFlat(at, wordOf, graph));
     return candidate === null ? [] : [{ name, candidate }];
   });
   const rest = solid.faces
@@ -85,7 +86,14 @@ const takenTwice = (field: string, face: string, other: string): Fault => ({
   fix: "Keep it in one of the two panels",
 });
 
-function cannotLieFlat(field: string, faces: readonly string[], graph: FaceGraph): Fault {
+/** @param wordOf what the author calls each face */
+function cannotLieFlat(
+  field: string,
+  wordOf: ReadonlyMap<string, string>,
+  graph: FaceGraph,
+): Fault {
+  const faces = [...wordOf.keys()];
+  const inWords = (some: readonly string[]) => some.map((face) => wordOf.get(face)!).join(", ");
   const touching = faces.filter((face) =>
     graph.faces
       .get(face)!
@@ -99,12 +107,12 @@ function cannotLieFlat(field: string, faces: readonly string[], graph: FaceGraph
   return apart.length > 0 && faces.length > 1
     ? {
         field,
-        fault: `cannot be one panel: ${apart.join(", ")} shares no straight, foldable edge with the others`,
-        fix: "List it as a panel of its own",
+        fault: `cannot be one panel: no straight edge to fold joins ${inWords(apart)} to the others`,
+        fix: "List them as panels of their own",
       }
     : {
         field,
-        fault: `cannot lie flat in one panel: ${faces.join(", ")} overlap or do not all join, whichever edges are folded`,
+        fault: `cannot lie flat in one panel: ${inWords(faces)} overlap or do not all join, whichever edges are folded`,
         fix: "Take out one of these faces and list it separately",
       };
 }

@@ -12,6 +12,7 @@ import type {
 } from "../project/types.ts";
 import { buildSolid } from "../solids/build-solid.ts";
 import type { Solid } from "../solids/types.ts";
+import { cutPiping } from "./cut-piping.ts";
 import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
 import { fitBlocks } from "./fit-blocks.ts";
 import { makePieces } from "./make-pieces.ts";
@@ -74,6 +75,7 @@ export function buildCover(
     panels,
     cover.closing.kind,
   );
+  const strips = cutPiping(spec.id, seams, cover, cloth);
   const zips =
     project.stock.find(
       (one): one is ZipStock => one.id === cover.closing.stock && one.kind === "zip",
@@ -91,11 +93,14 @@ export function buildCover(
         clothLength: null,
       })),
       panels,
-      pieces: makePieces(fitted, panels, runs, seams, {
-        cloth,
-        allowance: cover.seamAllowance,
-        attach: cover.attach,
-      }),
+      pieces: [
+        ...makePieces(fitted, panels, runs, seams, {
+          cloth,
+          allowance: cover.seamAllowance,
+          attach: cover.attach,
+        }),
+        ...(strips === null ? [] : [strips]),
+      ],
       seams,
       opening: {
         ...plan,

@@ -29,7 +29,7 @@ export function nameEdges(solid: Solid, cover: CoverSpec, field: string): NamedE
     solid.edges.filter(({ faces: [a, b] }) => a !== b && (faces.includes(a) || faces.includes(b)));
   const open =
     cover.open?.flatMap((one, i) => {
-      const at = `${field}.open[${i}]`;
+      const at = `${field}.open.${i}`;
       if (one.kind === "face")
         return openRound(around(faceIds(one.face, at)), cover, solid).map(({ id }) => id);
       const [a, b] = one.faces.map((name) => faceIds(name, at)) as [
@@ -49,7 +49,7 @@ export function nameEdges(solid: Solid, cover: CoverSpec, field: string): NamedE
       return between.map(({ id }) => id);
     }) ?? null;
   const piped = (cover.piping?.along ?? []).flatMap((name, i) => {
-    const faces = faceIds(name, `${field}.piping.along[${i}]`);
+    const faces = faceIds(name, `${field}.piping.along.${i}`);
     return around(faces).map(({ id }) => id);
   });
   return { open: open === null ? null : [...new Set(open)], piped: new Set(piped), faults };

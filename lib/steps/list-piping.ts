@@ -1,4 +1,4 @@
-import { pipingStripWidth } from "../estimate/piping-strip-width.ts";
+import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipedLength } from "../estimate/seam-total.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";

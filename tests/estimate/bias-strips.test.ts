@@ -9,7 +9,7 @@ import {
   squareForWholeStrips,
   widthAlongSelvedge,
 } from "../../lib/estimate/bias-strips.ts";
-import { pipingStripWidth } from "../../lib/estimate/piping-strip-width.ts";
+import { pipingStripWidth } from "../../lib/seams/piping-strip-width.ts";
 import { straightStrips } from "../../lib/estimate/straight-strips.ts";
 import table from "../../shared/tables/bias-widths.json" with { type: "json" };
 
