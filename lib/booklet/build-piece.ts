@@ -1,3 +1,4 @@
+import type { Mm } from "../plane/types.ts";
 import type { Panel } from "../panels/types.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
 import type { Cover, Piece, PieceEdge } from "../seams/types.ts";
@@ -14,10 +15,16 @@ import type { Plan } from "./types.ts";
 
 /** Room that leaves the walk and the edges on the same page where they can be. */
 const pieceRooms: readonly FigureRoom[] = [
+  { width: 165, height: 55 },
   { width: 165, height: 70 },
   { width: 165, height: 80 },
   { width: 165, height: 95 },
 ];
+
+/** A piece drawn this long shows all its marks. @source our choice */
+const legible: Mm = 70;
+/** Share of the largest drawing below which less room is not worth it. @source our choice */
+const worthSaving = 0.7;
 
 /** The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. */
 export function buildPiece(
@@ -94,8 +101,15 @@ function pieceFigure(piece: Piece, cover: Cover | null, figures: FigureSource): 
   ];
   const id = ids.find((each) => figures.ids.includes(each));
   if (id === undefined) return null;
-  return drawClear(figures, id, pieceRooms) ?? figures.draw(id, pieceRooms.at(-1));
+  const largest = figures.draw(id, pieceRooms.at(-1));
+  const least = Math.min(legible, worthSaving * drawnSize(largest, piece));
+  return (
+    drawClear(figures, id, pieceRooms, (figure) => drawnSize(figure, piece) >= least) ?? largest
+  );
 }
+
+/** Longer side of the piece as it stands on the paper; 0 where the drawing is not to scale. */
+const drawnSize = ({ ratio = 0 }: Figure, { cutSize }: Piece): Mm => ratio * Math.max(...cutSize);
 
 const edgeTable = (edges: readonly EdgeText[], id: string): Table | null =>
   tableOrNull(`${id}-edges`, "Edges, in order anticlockwise", {

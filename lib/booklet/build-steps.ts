@@ -1,10 +1,11 @@
+import type { Figure } from "../drawing/types.ts";
 import type { Step } from "../steps/types.ts";
 import type { Cite } from "./cite-sources.ts";
 import type { FigureSource } from "./figure-source.ts";
 import { chooseStepFigure } from "./choose-step-figure.ts";
 import type { LinkUse } from "./link-uses.ts";
 import { cautionNotice, reminderNotices, slugOf } from "./make-notice.ts";
-import type { StepText, StepsPage } from "./pages.ts";
+import type { StepText, StepsPage, Use } from "./pages.ts";
 
 /** The steps, numbered right through, in the parts of the work they belong to. */
 export function buildSteps(
@@ -45,6 +46,17 @@ interface StepContext {
   readonly warned: ReadonlySet<string>;
 }
 
+/** A drawing too large to stand beside the step: the page that has it. */
+function shownElsewhere(
+  { figure: id }: Step,
+  figure: Figure | null,
+  link: LinkUse,
+): readonly Use[] {
+  if (id === null || figure !== null) return [];
+  const use = link(id);
+  return use.target === null ? [] : [{ ...use, words: "the drawing" }];
+}
+
 function stepText(
   step: Step,
   number: number,
@@ -58,7 +70,7 @@ function stepText(
     id: `step-${slugOf(step.id)}`,
     number,
     title: step.title,
-    uses: step.uses.map(link),
+    uses: [...step.uses.map(link), ...shownElsewhere(step, figure, link)],
     makes: step.makes,
     cautions: [
       ...fresh!.map((caution) => cautionNotice(caution, step.id, cite)),

@@ -1,5 +1,6 @@
 import type { ComparedWay, Cover } from "../seams/types.ts";
-import { firstFigure } from "./figure-source.ts";
+import type { Figure } from "../drawing/types.ts";
+import { drawClear, firstFigure } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { slugOf } from "./make-notice.ts";
@@ -8,11 +9,14 @@ import type { WaysPage } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
 
 /** The map and the words share a page. */
-const mapRoom: FigureRoom = { width: 165, height: 130 };
+const mapRooms: readonly FigureRoom[] = [
+  { width: 165, height: 100 },
+  { width: 165, height: 130 },
+];
 /** Where there is no map, two views do. */
 const viewRoom: FigureRoom = { width: 165, height: 80 };
-/** Two ways stand side by side. */
-const wayRoom: FigureRoom = { width: 79, height: 70 };
+/** Three ways stand side by side. */
+const wayRoom: FigureRoom = { width: 50, height: 45 };
 
 /** How one cover could be cut, which way was chosen, and the map of its panels. */
 export function buildWays(
@@ -23,7 +27,7 @@ export function buildWays(
   const { solid, ways, panels, refolds } = cover;
   const chosen = ways.find((way) => way.isChosen);
   const views = [`solid/${solid}`, `solid/${solid}/behind`];
-  const map = firstFigure(figures, [`map/${solid}`], mapRoom);
+  const map = mapOf(solid, figures);
   const drawings = map === null ? views.map((id) => firstFigure(figures, [id], viewRoom)) : [map];
   return {
     kind: "ways",
@@ -43,6 +47,13 @@ export function buildWays(
       ? "Folded back up by calculation, the panels give the outside of the foam exactly, edge for edge."
       : `Folded back up by calculation, the panels miss by up to ${format.length(refolds.worst)}.`,
   };
+}
+
+/** In the least room in which its labels keep clear. */
+function mapOf(solid: string, figures: FigureSource): Figure | null {
+  const id = `map/${solid}`;
+  if (!figures.ids.includes(id)) return null;
+  return drawClear(figures, id, mapRooms) ?? figures.draw(id, mapRooms.at(-1));
 }
 
 const compare = (ways: readonly ComparedWay[], id: string, format: Format) =>

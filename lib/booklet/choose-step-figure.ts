@@ -21,7 +21,8 @@ export function chooseStepFigure(
   figures: FigureSource,
 ): Pick<StepText, "figure" | "arrangement"> {
   const id = figureOf(step, figures);
-  if (id === null) return { figure: null, arrangement: "bare" };
+  // The lay fills a page of its own: the step names it.
+  if (id === null || id.startsWith("lay/")) return { figure: null, arrangement: "bare" };
   const beside = drawClear(figures, id, besideRooms);
   if (beside !== null) return { figure: beside, arrangement: "beside" };
   const below = drawClear(figures, id, belowRooms);

@@ -34,11 +34,12 @@ export function drawClear(
   figures: FigureSource,
   id: string,
   rooms: readonly FigureRoom[],
+  isGood: (figure: Figure) => boolean = () => true,
 ): Figure | null {
   for (const room of rooms) {
     const figure = figures.draw(id, room);
     const fits = figure.width <= room.width + 0.5 && figure.height <= room.height + 0.5;
-    if (fits && figure.collisions.length === 0) return figure;
+    if (fits && figure.collisions.length === 0 && isGood(figure)) return figure;
   }
   return null;
 }

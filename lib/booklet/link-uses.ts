@@ -1,5 +1,6 @@
 import type { BookletPage, Use } from "./pages.ts";
 import { cutAnchor, pieceAnchor } from "./anchors.ts";
+import { slugOf } from "./make-notice.ts";
 import { stockLabel } from "./open-hyphens.ts";
 import type { Plan } from "./types.ts";
 
@@ -9,8 +10,8 @@ export type LinkUse = (words: string) => Use;
 /** Links from the names steps use, "panel P1" or "slab 1 of seat foam", to the pages that show them. */
 export function linkUses(plan: Plan, pages: readonly BookletPage[]): LinkUse {
   const targets = new Map(
-    [...panelTargets(plan), ...looseTargets(plan), ...cutTargets(plan)].filter(([, target]) =>
-      hasTarget(pages, target),
+    [...panelTargets(plan), ...looseTargets(plan), ...cutTargets(plan), ...layTargets(plan)].filter(
+      ([, target]) => hasTarget(pages, target),
     ),
   );
   return (words) => ({ words, target: targets.get(words) ?? null });
@@ -38,11 +39,21 @@ const looseTargets = ({ pieces }: Plan): readonly Target[] =>
 /** "slab 1 of seat foam". */
 const cutTargets = ({ slabs, sheets, boards, project }: Plan): readonly Target[] =>
   [...slabs, ...sheets, ...boards].flatMap(({ kind, stock, used }) =>
-    used.map((_, i): Target => {
+    used.flatMap((_, i): readonly Target[] => {
+      const target = cutAnchor(kind, stock, i + 1);
       const label = stockLabel(project.stock, stock);
-      return [`${kind} ${i + 1} of ${label}`, cutAnchor(kind, stock, i + 1)];
+      return [
+        [`${kind} ${i + 1} of ${label}`, target],
+        [`${kind}/${stock}/${i + 1}`, target],
+      ];
     }),
   );
+
+/** The ids of figures that have a page of their own. */
+const layTargets = ({ lays, boards }: Plan): readonly Target[] => [
+  ...lays.map(({ stock }): Target => [`lay/${stock}`, `lay-${slugOf(stock)}`]),
+  ...boards.map(({ stock }): Target => [`board/${stock}`, `cuts-${slugOf(stock)}`]),
+];
 
 const hasTarget = (pages: readonly BookletPage[], target: string): boolean =>
   pages.some(

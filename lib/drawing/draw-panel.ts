@@ -2,14 +2,14 @@ import type { Panel } from "../panels/types.ts";
 import type { Mm, Point, Polygon, Ratio } from "../plane/types.ts";
 import type { Piece } from "../seams/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
-import { boxOfInks, boxOfPoints } from "./boxes.ts";
+import { boxOfPoints } from "./boxes.ts";
 import { checkDiagonal, drawDiagonal } from "./check-diagonal.ts";
 import { drawUpArrow } from "./draw-up-arrow.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { insidePoints, isInsideRings } from "./inside-point.ts";
-import { measureText, textStyles } from "./measure-text.ts";
+import { measureText } from "./measure-text.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
 import { markLabels, pieceLines } from "./piece-lines.ts";
@@ -35,6 +35,7 @@ export function drawPanel(
       title: pieceName(piece),
       alt: describePiece(input, piece, panel),
       scale: fitted.note,
+      ratio: fitted.scale,
     },
     fitted.picture,
     limits,
@@ -66,13 +67,12 @@ function piecePicture(
   inks = [...inks, ...letters.inks];
   const isUpright = panel !== null || piece.isUpright;
   if (isUpright) inks = [...inks, ...drawUpArrow(rings, inks)];
-  const box = boxOfInks(inks);
-  const words = placeLabels(
-    [...(isUpright ? [topLabel(rings)] : []), nameLabel(piece, rings, [box.left, box.top])],
-    inks,
-  );
+  const words = placeLabels(isUpright ? [topLabel(rings)] : [], inks);
+  inks = [...inks, ...words.inks];
+  // A piece too small for its name goes without: the title of the figure says the same.
+  const name = placeLabels([nameLabel(piece, rings)], inks);
   return {
-    inks: [...inks, ...words.inks],
+    inks: name.collisions.length === 0 ? [...inks, ...name.inks] : inks,
     collisions: [...letters.collisions, ...words.collisions],
   };
 }
@@ -103,21 +103,16 @@ function topLabel(rings: readonly Polygon[]): Label {
   return { lines: [text], style: "label", candidates };
 }
 
-/** The name and what to cut, inside where there is room, else above the drawing. */
-function nameLabel(piece: Piece, rings: readonly Polygon[], corner: Point): Label {
+/** The name and what to cut, inside the piece. */
+function nameLabel(piece: Piece, rings: readonly Polygon[]): Label {
   const lines = [pieceName(piece), ...pieceNotes(piece)];
-  const height = lines.length * textStyles.name.size * 1.2;
-  const inside = insidePoints(rings, 200).map((at): Candidate => ({
-    at,
-    anchor: "middle",
-    leader: null,
-  }));
-  const above: Candidate[] = [3, 8, 14].map((gap) => ({
-    at: [corner[0], corner[1] - gap - height / 2],
-    anchor: "start",
-    leader: null,
-  }));
-  return { lines, style: "name", candidates: [...inside, ...above] };
+  const half = Math.max(...lines.map((line) => measureText(line, "name"))) / 2;
+  const fits = ([x, y]: Point) =>
+    [-half, 0, half].every((shift) => isInsideRings([x + shift, y], rings));
+  const candidates = insidePoints(rings, 200)
+    .filter(fits)
+    .map((at): Candidate => ({ at, anchor: "middle", leader: null }));
+  return { lines, style: "name", candidates };
 }
 
 /** Panels go by their number and words, loose pieces by their words alone. */
