@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { lintSteps } from "../../lib/steps/lint-steps.ts";
+import { findStep } from "../../lib/steps/find-step.ts";
 import { listStepFaults } from "../../lib/steps/list-step-faults.ts";
 import { listComputedSteps, listSteps } from "../../lib/steps/list-steps.ts";
 import { listSupplied } from "../../lib/steps/list-supplied.ts";
@@ -20,7 +21,9 @@ import {
 
 const idsOf = (work: Work) => listSteps(work).map(({ id }) => id);
 const stepOf = (work: Work, id: string) => {
-  const step = listSteps(work).find((one) => one.id === id);
+  const steps = listSteps(work);
+  const found = findStep(id, steps);
+  const step = steps.find((one) => one.id === found);
   if (step === undefined) throw new Error(`no step ${id}`);
   return step;
 };
@@ -70,7 +73,6 @@ describe("the steps of the making", () => {
       "cut-seat-P1",
       "cut-seat-P2",
       "cut-seat-P4",
-      "cut-seat-P5",
       "mark-seat",
       "sew-method",
       "sew-seat-A",
@@ -139,7 +141,7 @@ describe("the steps of the making", () => {
 
   test("put a zip in flat when it lies in one seam, and last when it turns a corner", () => {
     const flat = idsOf(benchPad());
-    expect(flat.indexOf("zip-pad")).toBeLessThan(flat.indexOf("sew-pad-A"));
+    expect(flat.indexOf("zip-pad")).toBeLessThan(flat.findIndex(isOneSeam));
     const long = idsOf(withLongOpening(benchPad()));
     expect(long.indexOf("zip-pad")).toBeGreaterThan(long.findLastIndex(isOneSeam));
   });
