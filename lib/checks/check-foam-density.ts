@@ -12,7 +12,7 @@ import type { Check } from "./types.ts";
 const leastForSeat = 30;
 const leastForDailyUse = 35;
 const source =
-  "trade minimum 1.8 lb/ft³, http://www.blhcollection.com/understanding-foam.html; 30 to 35 kg/m³, foamstechnology.com";
+  "foamstechnology.com (30 to 35 kg/m³) and BLH Collection, Understanding foam (1.8 lb/ft³), http://www.blhcollection.com/understanding-foam.html";
 
 /** Foam under the seat that is lighter than the trade advises, or of unknown density. */
 export const checkFoamDensity: Check = ({ project, solids }) =>

@@ -17,7 +17,7 @@ export const checkKerf: Check = ({ sheets, boards, project, format: { length } }
     if (stock === undefined || !("kerf" in stock)) return [];
     const cuts = plan.used.reduce((sum, used) => sum + used.cuts.length, 0);
     const source =
-      "kerf of about 1/8 in: https://www.slashgear.com/1866963/kerf-cut-woodworking-meaning/";
+      "SlashGear, What kerf means in woodworking (about 1/8 in), https://www.slashgear.com/1866963/kerf-cut-woodworking-meaning/";
     const about = `stock/${stock.id}`;
     if (stock.kerf === 0 && cuts > 0) {
       return [

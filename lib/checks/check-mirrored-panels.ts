@@ -1,26 +1,30 @@
+import { listWords } from "../estimate/list-words.ts";
 import type { Check } from "./types.ts";
 
-/** Panels that are mirror images of each other on cloth that has a right side. */
+/** Panels that are mirror images of each other on cloth that has a right side: one note for each cover. */
 export const checkMirroredPanels: Check = ({ covers, project }) =>
   covers.flatMap((cover) => {
     const fabric = project.stock.find((one) => one.id === cover.fabric);
     if (fabric?.kind !== "fabric" || fabric.isTwoFaced) return [];
-    return cover.panels
-      .filter((panel) => panel.mirrorOf !== null)
-      .map((panel) => {
-        const twin = cover.panels.find(({ id }) => id === panel.mirrorOf);
-        return {
-          id: `mirrored/${cover.solid}/${panel.id}`,
-          severity: "note",
-          about: `panel/${panel.id}`,
-          message:
-            `Panel ${panel.id} (${panel.label}) is the mirror image of ${panel.mirrorOf} (${twin?.label ?? "its twin"}). ` +
-            `${capital(fabric.label)} has a right side, so neither can be cut by turning the other over.`,
-          remedy:
-            "Draw both on the right side of the cloth, one from each figure, and letter them before you cut.",
-          source: "common practice, no source",
-        };
-      });
+    const mirrored = cover.panels.filter((panel) => panel.mirrorOf !== null);
+    if (mirrored.length === 0) return [];
+    const pairs = mirrored.map(({ id, label, mirrorOf }) => {
+      const twin = cover.panels.find((panel) => panel.id === mirrorOf);
+      return `${id} (${label}) of ${mirrorOf} (${twin?.label ?? "its twin"})`;
+    });
+    return [
+      {
+        id: `mirrored/${cover.solid}`,
+        severity: "note",
+        about: `solid/${cover.solid}`,
+        message:
+          `Some panels are mirror images: ${listWords(pairs)}. ` +
+          `${capital(fabric.label)} has a right side, so none can be cut by turning its twin over.`,
+        remedy:
+          "Draw each on the right side of the cloth from its own figure, and letter it before you cut.",
+        source: "common practice, no source",
+      },
+    ];
   });
 
 function capital(words: string): string {

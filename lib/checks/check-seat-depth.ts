@@ -1,18 +1,15 @@
 import type { Mm } from "../plane/types.ts";
-import { findSeat } from "./find-seat.ts";
+import { findSeat, hasBack } from "./find-seat.ts";
 import type { Check } from "./types.ts";
 
 /** Deepest seat on which most adults can lean back. */
 const deepest: Mm = 430;
-/** A back must stand at least this far above the seat to be leant on. Our choice. */
-const lowestBack: Mm = 100;
 
 /** Seats with a back that are too deep for an adult to lean on it. */
 export const checkSeatDepth: Check = ({ project: { audience }, solids, format: { length } }) =>
   solids.flatMap((solid) => {
     const seat = findSeat(solid);
-    if (audience?.kind !== "adult" || seat === null || solid.size[2] - seat.height < lowestBack)
-      return [];
+    if (audience?.kind !== "adult" || seat === null || !hasBack(seat, solid)) return [];
     const depth = seat.max[1] - seat.min[1];
     if (depth <= deepest + 1) return [];
     return [
@@ -23,7 +20,7 @@ export const checkSeatDepth: Check = ({ project: { audience }, solids, format: {
         message: `The seat is ${length(depth)} deep. Beyond ${length(deepest)} many adults cannot lean back with bent knees.`,
         remedy: `Make the seat ${length(depth - deepest)} less deep, or add a loose cushion at the back.`,
         source:
-          "Pheasant, seat depth at most 430 mm, http://tbeech.blogspot.com/2010/10/anthropemetric-considerations.html",
+          "Pheasant, Bodyspace (seat depth at most 430 mm), http://tbeech.blogspot.com/2010/10/anthropemetric-considerations.html",
       },
     ];
   });

@@ -1,5 +1,5 @@
 import type { Mm } from "../plane/types.ts";
-import { findSeat } from "./find-seat.ts";
+import { findSeat, hasBack } from "./find-seat.ts";
 import { seatFor } from "./seat-for.ts";
 import type { Check } from "./types.ts";
 
@@ -13,7 +13,9 @@ export const checkSeatHeight: Check = ({ project: { audience }, solids, format: 
     if (audience === null || seat === null || seat.height < thinnestSeat) return [];
     const suits = seatFor(audience);
     const isHigh = seat.height > suits.highest + 1;
-    if (!isHigh && seat.height >= suits.lowest - 1) return [];
+    // A stool or pouf is low on purpose.
+    const isLow = seat.height < suits.lowest - 1 && hasBack(seat, solid);
+    if (!isHigh && !isLow) return [];
     const difference = isHigh ? seat.height - suits.highest : suits.lowest - seat.height;
     return [
       {

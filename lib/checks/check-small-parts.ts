@@ -9,7 +9,9 @@ const { smallParts } = safety.rules;
 export const checkSmallParts: Check = ({ project }) => {
   if (!isYoungerThan(smallParts.underYears, project.audience)) return [];
   return project.buy.flatMap((line, index) => {
-    const word = safety.smallPartWords.find((one) => new RegExp(`\\b${one}`, "i").test(line.item));
+    const word = safety.smallPartWords.find((one) =>
+      new RegExp(`\\b${one}s?\\b`, "i").test(line.item),
+    );
     if (word === undefined) return [];
     return [
       {

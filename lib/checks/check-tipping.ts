@@ -11,8 +11,7 @@ const gravity = 9.81;
 const wobbly = 20;
 /** Blocks whose underside lies this near the lowest point stand on the floor, in mm. */
 const onTheFloor = 1;
-const source =
-  "EN 1022 and ISO 7174-1 forward test (600 N near the edge, 20 N sideways); both leave out seats that flex, so this is advice only";
+const source = "EN 1022 and ISO 7174-1, forward test (advice only: both leave out seats that flex)";
 
 /** Things that fall over by themselves, under a load at the edge of the seat, or by a light push. */
 export const checkTipping: Check = ({ solids, format }) =>

@@ -29,6 +29,14 @@ export function findSeat(solid: Solid): Seat | null {
   return { face, min, max, height: max[2] - solid.min[2] };
 }
 
+/** A back must stand at least this far above the seat to be leant on. Our choice. */
+const lowestBack: Mm = 100;
+
+/** Whether something rises above the seat to lean on: without it a low seat is a stool or a pouf. */
+export function hasBack(seat: Seat, solid: Solid): boolean {
+  return solid.size[2] - seat.height >= lowestBack;
+}
+
 /** The blocks the seat is made of: those whose sides its names belong to. */
 export function seatBlocks(seat: Seat): readonly string[] {
   return [...new Set(seat.face.names.map((name) => name.split("/")[0] ?? name))];

@@ -30,11 +30,12 @@ const adult = {
   lowest: 400,
   highest: 460,
   source:
-    "Pheasant, multi-purpose seat 400 to 460 mm, http://tbeech.blogspot.com/2010/10/anthropemetric-considerations.html",
+    "Pheasant, Bodyspace (multi-purpose seat 400 to 460 mm), http://tbeech.blogspot.com/2010/10/anthropemetric-considerations.html",
 } as const;
 
 /**
- * Seat heights for a sitter by stature, age or as an adult. Marks overlap: the lower seat is taken.
+ * Seat heights for a sitter by stature, age or as an adult. Marks overlap: whoever lies in two may
+ * sit as low as the one or as high as the other.
  *
  * @source BS EN 1729 size marks; CDC 2000 stature for age; both in `shared/tables`
  */
@@ -59,11 +60,13 @@ export function seatFor(audience: Audience): SeatFor {
 }
 
 function seatByStature(stature: Mm, basis: SeatFor["basis"]): SeatFor {
-  const row = sizes.rows.find(
+  const rows = sizes.rows.filter(
     ({ stature: [from = 0, to = 0] }) => stature >= from && stature <= to,
   );
+  const [lower] = rows;
+  const upper = rows.at(-1);
   // Is the sitter smaller than the smallest mark, or taller than the largest?
-  if (row === undefined) {
+  if (lower === undefined || upper === undefined) {
     const seat = Math.round(poplitealShare * stature);
     return {
       lowest: seat - oneMark,
@@ -73,9 +76,13 @@ function seatByStature(stature: Mm, basis: SeatFor["basis"]): SeatFor {
     };
   }
   return {
-    lowest: row.seat - oneMark,
-    highest: row.seat,
-    basis: (length) => `${basis(length)} (mark ${row.mark} of EN 1729-1)`,
-    source: `${sizes.source}; stature by age: CDC 2000`,
+    lowest: lower.seat - oneMark,
+    highest: upper.seat,
+    basis: (length) => `${basis(length)} (${marksOf(lower.mark, upper.mark)} of EN 1729-1)`,
+    source: sizes.source,
   };
+}
+
+function marksOf(lower: number, upper: number): string {
+  return lower === upper ? `mark ${lower}` : `marks ${lower} and ${upper}`;
 }

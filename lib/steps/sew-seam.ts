@@ -38,7 +38,7 @@ export function sewSeam(
             `Clip the straight edge of ${panelName(cover, straight, work)} every ${clipSpacing(work)}, half the allowance deep.`,
           ]),
       ...clipCorners(seam, cover, work),
-      sew(seam, cover, straight, work),
+      ...sew(seam, cover, straight, work),
       ...pivot(seam, work),
       ...(isOpened ? ["Press the allowances open with the iron."] : []),
     ],
@@ -106,18 +106,20 @@ function clipCorners(seam: Seam, cover: Cover, work: Work): string[] {
   });
 }
 
-function sew(seam: Seam, cover: Cover, straight: string | null, work: Work): string {
+function sew(seam: Seam, cover: Cover, straight: string | null, work: Work): string[] {
   const foot = seam.isPiped ? " with the zip foot, close to the cord" : "";
   if (seam.isRing) {
-    const side = straight === null ? "" : `, ${panelName(cover, straight, work)} on top`;
-    return `Sew all the way round${foot}${side}, on over the first stitches.`;
+    return [
+      ...(straight === null ? [] : [`Keep ${panelName(cover, straight, work)} on top.`]),
+      `Sew all the way round${foot}, on over the first stitches.`,
+    ];
   }
   const [first] = notchNumbers(seam, cover);
   const start =
     seam.corners.length > 0 && first !== undefined
       ? ` from the end nearer notch ${first}`
       : " from end to end";
-  return `Sew${start}${foot}.`;
+  return [`Sew${start}${foot}.`];
 }
 
 function pivot({ corners }: Seam, { format }: Work): string[] {

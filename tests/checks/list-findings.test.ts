@@ -367,8 +367,14 @@ const pairs: readonly Pair[] = [
   },
   {
     finding: "seat-low",
-    trips: make.makeWork({ project: aged(10), solids: [seat(290)] }),
-    nearMiss: make.makeWork({ project: aged(10), solids: [seat(300)] }),
+    trips: make.makeWork({ project: aged(10), solids: [seat(290, { size: [400, 400, 390] })] }),
+    nearMiss: make.makeWork({ project: aged(10), solids: [seat(300, { size: [400, 400, 400] })] }),
+  },
+  {
+    // A parent read that a pouf was too low to sit on: without a back it is low on purpose.
+    finding: "seat-low",
+    trips: make.makeWork({ project: aged(10), solids: [seat(200, { size: [400, 400, 300] })] }),
+    nearMiss: make.makeWork({ project: aged(10), solids: [seat(200)] }),
   },
   { finding: "seat-deep", trips: backed(450), nearMiss: backed(430) },
   { finding: "tips-at-edge", trips: overhanging(70), nearMiss: overhanging(40) },

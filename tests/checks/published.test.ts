@@ -57,11 +57,14 @@ describe("figures published elsewhere", () => {
     [1180, 310],
     [1250, 350],
     [1430, 380],
-    [1600, 430],
+    [1600, 460],
     [1800, 460],
-  ])("a sitter %d mm tall, inside one mark or the lower of two, sits at %d mm", (stature, seat) => {
-    expect(seatFor({ kind: "stature", stature }).highest).toBe(seat);
-  });
+  ])(
+    "a sitter %d mm tall, inside one mark or the higher of two, sits at most at %d mm",
+    (stature, seat) => {
+      expect(seatFor({ kind: "stature", stature }).highest).toBe(seat);
+    },
+  );
 
   // Sellers' figures collected at reference.com: 8 to 9 in for two to three years
   test("a two year old sits within 25 mm of the sellers' 8 to 9 in", () => {
