@@ -10,9 +10,11 @@ import { buildStart } from "./build-start.ts";
 import { buildSteps } from "./build-steps.ts";
 import { buildWays } from "./build-ways.ts";
 import { buildWords } from "./build-words.ts";
+import { citeFrom, listSources } from "./cite-sources.ts";
 import type { FigureSource } from "./figure-source.ts";
+import { linkUses } from "./link-uses.ts";
 import { makeFormat } from "./make-format.ts";
-import type { Booklet, BookletPage } from "./pages.ts";
+import type { Booklet, BookletPage, PlacedPage } from "./pages.ts";
 import { choosePaper } from "./paper.ts";
 import type { Paper } from "./paper.ts";
 import type { Plan } from "./types.ts";
@@ -28,7 +30,9 @@ export function buildBooklet(
 ): Booklet {
   const { project } = plan;
   const format = makeFormat(project);
-  const inner: readonly (BookletPage | null)[] = [
+  const sources = listSources(plan.findings, plan.steps);
+  const cite = citeFrom(sources);
+  const shown: readonly (BookletPage | null)[] = [
     buildMaterials(plan, format),
     buildFoam(plan, figures, format),
     ...plan.covers.flatMap((cover) => [
@@ -38,12 +42,16 @@ export function buildBooklet(
     ...plan.pieces.map((piece) => buildPiece(piece, figures, { plan, cover: null, format })),
     ...plan.lays.map((lay) => buildLay(lay, figures, { plan, format })),
     ...[...plan.sheets, ...plan.boards].map((cuts) => buildCuts(cuts, figures, { plan, format })),
-    ...buildSteps(plan.steps, figures),
+  ];
+  const before = shown.filter((page) => page !== null);
+  const after: readonly (BookletPage | null)[] = [
+    ...buildSteps(plan.steps, figures, { cite, link: linkUses(plan, before) }),
     buildFinish(plan, format),
     buildWords(plan, figures),
     buildRecord(plan, format),
+    sources,
   ];
-  const pages = inner.filter((page) => page !== null);
+  const pages = [...before, ...after.filter((page) => page !== null)];
   return {
     slug: project.slug,
     title: project.title,
@@ -53,6 +61,15 @@ export function buildBooklet(
     language: project.language,
     units: project.units,
     paper,
-    pages: [buildCover(plan, figures, format), buildStart(plan, pages), ...pages],
+    pages: placePages([buildCover(plan, figures, format), buildStart(plan, pages, cite), ...pages]),
   };
+}
+
+/** Each part of the work starts a sheet; panels, lays, cuts and groups of steps run on among their own. */
+const placePages = (pages: readonly BookletPage[]): readonly PlacedPage[] =>
+  pages.map((page, i) => ({ ...page, startsSheet: startsSheet(page, pages[i - 1]) }));
+
+function startsSheet({ kind }: BookletPage, before: BookletPage | undefined): boolean {
+  if (kind === "words" || kind === "sources") return false;
+  return kind === "ways" || kind !== before?.kind;
 }

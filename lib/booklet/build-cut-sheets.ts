@@ -2,7 +2,7 @@ import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
 import { firstFigure } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
-import { slugOf } from "./make-notice.ts";
+import { cutAnchor } from "./anchors.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import type { CutSheet } from "./pages.ts";
 import { figures, makeTable, tableOrNull, words } from "./table.ts";
@@ -29,7 +29,7 @@ function buildCutSheet(
   },
 ): CutSheet {
   const { number, drawings, format, label } = context;
-  const id = `${plan.kind}-${slugOf(plan.stock)}-${number}`;
+  const id = cutAnchor(plan.kind, plan.stock, number);
   return {
     id,
     title: `${titleOf(label)}, ${plan.kind} ${number} of ${plan.used.length}: ${format.size(used.size)}`,

@@ -1,6 +1,7 @@
 import type { Lay, LayPlace } from "../packing/types.ts";
-import { firstFigure } from "./figure-source.ts";
-import type { FigureSource } from "./figure-source.ts";
+import type { Figure } from "../drawing/types.ts";
+import { drawClear } from "./figure-source.ts";
+import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { shortfallNotice, slugOf } from "./make-notice.ts";
 import { openHyphens, stockLabel } from "./open-hyphens.ts";
@@ -21,7 +22,7 @@ export function buildLay(
     id,
     title: `Lay on the ${label}`,
     facts: layFacts(lay, format),
-    figure: firstFigure(figures, [`lay/${lay.stock}`]),
+    figure: layFigure(lay, figures),
     table: makeTable(`${id}-places`, "Where the lowest left corner of each piece goes", {
       columns: [
         words("Piece"),
@@ -49,6 +50,18 @@ export function buildLay(
       ),
     ),
   };
+}
+
+/** Rows that a drawing of the second height still leaves room for. @source our choice: 6 mm a row */
+const fewPlaces = 12;
+
+/** Drawing and coordinates share a page where the list is short; a long list runs on by itself. */
+function layFigure({ stock, places }: Lay, figures: FigureSource): Figure | null {
+  const id = `lay/${stock}`;
+  if (!figures.ids.includes(id)) return null;
+  const heights = places.length <= fewPlaces ? [100, 115, 130] : [115, 150, 190];
+  const rooms = heights.map((height): FigureRoom => ({ width: 165, height }));
+  return drawClear(figures, id, rooms) ?? figures.draw(id, rooms.at(-1));
 }
 
 function layFacts(lay: Lay, format: Format): readonly Fact[] {

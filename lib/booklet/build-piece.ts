@@ -1,18 +1,23 @@
 import type { Panel } from "../panels/types.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
 import type { Cover, Piece, PieceEdge } from "../seams/types.ts";
+import type { Figure } from "../drawing/types.ts";
+import { pieceAnchor } from "./anchors.ts";
 import { describeWalk } from "./describe-walk.ts";
-import { firstFigure } from "./figure-source.ts";
+import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
-import { slugOf } from "./make-notice.ts";
 import { stockLabel, titleOf } from "./open-hyphens.ts";
-import type { Fact, PiecePage, Table } from "./pages.ts";
+import type { EdgeText, Fact, PiecePage, Table } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
 /** Room that leaves the walk and the edges on the same page where they can be. */
-const pieceRoom: FigureRoom = { width: 165, height: 80 };
+const pieceRooms: readonly FigureRoom[] = [
+  { width: 165, height: 70 },
+  { width: 165, height: 80 },
+  { width: 165, height: 95 },
+];
 
 /** The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. */
 export function buildPiece(
@@ -22,8 +27,10 @@ export function buildPiece(
 ): PiecePage {
   const { plan, cover, format } = context;
   const panel = cover?.panels.find(({ id }) => id === piece.panel) ?? null;
-  const id = `piece-${slugOf(cover?.solid ?? "loose")}-${slugOf(piece.id)}`;
+  const id = pieceAnchor(piece, cover);
   const name = cover === null ? piece.id : (piece.panel ?? piece.id);
+  const edges = piece.edges.map((edge) => ({ edge, text: edgeText(edge, piece, cover, format) }));
+  const walk = describeWalk(piece.outline.outer, id, format, edges);
   return {
     kind: "piece",
     id,
@@ -31,9 +38,15 @@ export function buildPiece(
     letter: name,
     facts: pieceFacts(piece, plan, format),
     warnings: pieceWarnings(piece, panel, plan),
-    figure: firstFigure(figures, [`panel/${piece.id}`], pieceRoom),
-    walk: describeWalk(piece.outline.outer, id, format),
-    edges: edgeTable(piece, cover, { id, format }),
+    figure: pieceFigure(piece, cover, figures),
+    walk,
+    edges:
+      walk.legs.length > 0
+        ? null
+        : edgeTable(
+            edges.map(({ text }) => text),
+            id,
+          ),
   };
 }
 
@@ -73,21 +86,34 @@ function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): re
   ];
 }
 
-function edgeTable(
+/** In the least room in which its labels keep clear, else in all the room there is. */
+function pieceFigure(piece: Piece, cover: Cover | null, figures: FigureSource): Figure | null {
+  const ids = [
+    ...(cover === null ? [] : [`panel/${cover.solid}/${piece.id}`]),
+    `panel/${piece.id}`,
+  ];
+  const id = ids.find((each) => figures.ids.includes(each));
+  if (id === undefined) return null;
+  return drawClear(figures, id, pieceRooms) ?? figures.draw(id, pieceRooms.at(-1));
+}
+
+const edgeTable = (edges: readonly EdgeText[], id: string): Table | null =>
+  tableOrNull(`${id}-edges`, "Edges, in order anticlockwise", {
+    columns: [words("Seam"), words("Joins"), numbers("Seam line"), numbers("Allowance")],
+    rows: edges.map(({ seam, joins, length, allowance }) => [seam, joins, length, allowance]),
+  });
+
+const edgeText = (
+  edge: PieceEdge,
   piece: Piece,
   cover: Cover | null,
-  { id, format }: { readonly id: string; readonly format: Format },
-): Table | null {
-  return tableOrNull(`${id}-edges`, "Edges, in order anticlockwise", {
-    columns: [words("Edge"), words("Joins"), numbers("Seam line"), numbers("Allowance")],
-    rows: piece.edges.map((edge) => [
-      edge.seam ?? "–",
-      joinWords(edge, piece, cover),
-      format.length(edge.length),
-      format.length(edge.allowance),
-    ]),
-  });
-}
+  format: Format,
+): EdgeText => ({
+  seam: edge.seam ?? "–",
+  joins: joinWords(edge, piece, cover),
+  length: format.length(edge.length),
+  allowance: format.length(edge.allowance),
+});
 
 function joinWords(edge: PieceEdge, piece: Piece, cover: Cover | null): string {
   const seam = cover?.seams.find(({ id }) => id === edge.seam);

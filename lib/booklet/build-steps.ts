@@ -1,17 +1,23 @@
 import type { Step } from "../steps/types.ts";
-import { firstFigure } from "./figure-source.ts";
-import type { FigureRoom, FigureSource } from "./figure-source.ts";
-import { cautionNotice, slugOf } from "./make-notice.ts";
+import type { Cite } from "./cite-sources.ts";
+import type { FigureSource } from "./figure-source.ts";
+import { chooseStepFigure } from "./choose-step-figure.ts";
+import type { LinkUse } from "./link-uses.ts";
+import { cautionNotice, reminderNotices, slugOf } from "./make-notice.ts";
 import type { StepText, StepsPage } from "./pages.ts";
 
-/** The steps, numbered right through, one page for each part of the work. */
-export function buildSteps(steps: readonly Step[], figures: FigureSource): readonly StepsPage[] {
+/** The steps, numbered right through, in the parts of the work they belong to. */
+export function buildSteps(
+  steps: readonly Step[],
+  figures: FigureSource,
+  { cite, link }: { readonly cite: Cite; readonly link: LinkUse },
+): readonly StepsPage[] {
   const groups = [...new Set(steps.map(({ group }) => group))];
   const numbered = steps.map((step, i) => {
     const earlier = steps.slice(0, i).flatMap(({ cautions }) => cautions.map(({ id }) => id));
     return {
       group: step.group,
-      text: stepText(step, i + 1, { figures, warned: new Set(earlier) }),
+      text: stepText(step, i + 1, { figures, cite, link, warned: new Set(earlier) }),
     };
   });
   return groups.map((group) => {
@@ -31,34 +37,37 @@ function titleOfSteps(group: string, steps: readonly StepText[]): string {
   return first === last ? `Step ${first}: ${group}` : `Steps ${first} to ${last}: ${group}`;
 }
 
-/** Room beside the words of a step. @source our choice: leaves 50 characters a line on A4 */
-const besideRoom: FigureRoom = { width: 76, height: 110 };
-/** Room below the words, so that words and figure share a page. */
-const belowRoom: FigureRoom = { width: 165, height: 110 };
+interface StepContext {
+  readonly figures: FigureSource;
+  readonly cite: Cite;
+  readonly link: LinkUse;
+  /** Cautions that have stood in full before. */
+  readonly warned: ReadonlySet<string>;
+}
 
 function stepText(
   step: Step,
   number: number,
-  { figures, warned }: { readonly figures: FigureSource; readonly warned: ReadonlySet<string> },
+  { figures, cite, link, warned }: StepContext,
 ): StepText {
-  const ids = step.figure === null ? [] : [step.figure];
-  const beside = firstFigure(figures, ids, besideRoom);
-  const hasRoom =
-    beside !== null && beside.collisions.length === 0 && beside.width <= besideRoom.width;
-  const figure = hasRoom ? beside : firstFigure(figures, ids, belowRoom);
+  const { figure, arrangement } = chooseStepFigure(step, figures);
+  const [known, fresh] = [true, false].map((isKnown) =>
+    step.cautions.filter(({ id }) => warned.has(id) === isKnown),
+  );
   return {
     id: `step-${slugOf(step.id)}`,
     number,
     title: step.title,
-    uses: step.uses,
+    uses: step.uses.map(link),
     makes: step.makes,
-    cautions: step.cautions.map((caution) =>
-      cautionNotice(caution, step.id, { isReminder: warned.has(caution.id) }),
-    ),
+    cautions: [
+      ...fresh!.map((caution) => cautionNotice(caution, step.id, cite)),
+      ...reminderNotices(known!, step.id),
+    ],
     actions: step.actions,
     notes: step.notes,
     figure,
-    arrangement: figure === null ? "bare" : hasRoom ? "beside" : "below",
+    arrangement,
     check: step.check,
     remedy: step.remedy,
   };

@@ -1,7 +1,10 @@
 import { loopBounds } from "../plane/loop-bounds.ts";
 import type { Loop, Point } from "../plane/types.ts";
 import type { Format } from "./make-format.ts";
-import type { WalkRow, WalkText } from "./pages.ts";
+import { edgesAlong } from "./edges-along.ts";
+import type { WalkedEdge } from "./edges-along.ts";
+import { mergeShortLegs } from "./merge-short-legs.ts";
+import type { EdgeText, WalkRow, WalkText } from "./pages.ts";
 import { checkDiagonals, walkOutline } from "./walk-outline.ts";
 import type { Walk, WalkLeg } from "./walk-outline.ts";
 
@@ -9,9 +12,16 @@ const degree = Math.PI / 180;
 
 /**
  * The walk round an outline in words, with where each leg ends: measured from the lower left corner of
- * the box round the piece, so that no figure is negative. `id` keeps its rows apart in print.
+ * the box round the piece, so that no figure is negative. Legs too short to lay off are left out. `id`
+ * keeps its rows apart in print; `edges` are named beside the legs that lie along them.
  */
-export function describeWalk(loop: Loop, id: string, format: Format): WalkText {
+export function describeWalk(
+  exact: Loop,
+  id: string,
+  format: Format,
+  edges: readonly WalkedEdge[] = [],
+): WalkText {
+  const loop = mergeShortLegs(exact, format.step);
   const walk = walkOutline(loop);
   const circle = wholeCircle(walk);
   if (circle !== null) {
@@ -22,6 +32,7 @@ export function describeWalk(loop: Loop, id: string, format: Format): WalkText {
     };
   }
   const corner = loopBounds(loop).min;
+  const along = edgesAlong(walk, edges);
   const inset = walk.start[0] - corner[0];
   const start =
     inset < 1e-6
@@ -29,7 +40,9 @@ export function describeWalk(loop: Loop, id: string, format: Format): WalkText {
       : `Start on the lower edge of the box round the piece, ${format.length(inset)} from its left end`;
   return {
     intro: `${start}, with the up arrow pointing away from you.`,
-    legs: walk.legs.map((leg, i) => describeLeg(leg, i, walk, { id, format, corner })),
+    legs: walk.legs.flatMap((leg, i) =>
+      withEdges(describeLeg(leg, i, walk, { id, format, corner }), along[i] ?? []),
+    ),
     checks: checkDiagonals(loop).map(
       ({ from, to, length }) =>
         `From ${placeName(from, walk, corner, format)} to ${placeName(to, walk, corner, format)}: ${format.length(length)}.`,
@@ -66,10 +79,25 @@ function describeLeg(
   const isLast = index === legs.length - 1;
   return {
     id: `${id}-leg-${index + 1}`,
+    leg: `${index + 1}`,
     words: `${turn}${goWords(leg, facing, format)}${isLast ? ", back to the start" : ""}.`,
     across: format.length(leg.to[0] - corner[0]),
     up: format.length(leg.to[1] - corner[1]),
+    edge: null,
   };
+}
+
+/** The leg with its edge; each further edge along it has a row of its own. */
+function withEdges(row: WalkRow, edges: readonly EdgeText[]): readonly WalkRow[] {
+  const rest = edges.slice(1).map((edge, i): WalkRow => ({
+    id: `${row.id}-${i + 2}`,
+    leg: "",
+    words: "",
+    across: "",
+    up: "",
+    edge,
+  }));
+  return [{ ...row, edge: edges[0] ?? null }, ...rest];
 }
 
 function turnWords(turn: number, format: Format): string {

@@ -9,7 +9,7 @@ export interface FigureRoom {
 
 /**
  * Room on a page of the booklet, on A4 and Letter alike.
- * @source our choice: the narrower paper less its margins of 25 and 20 mm; half the height for words
+ * @source our choice: the narrower paper less its margins of 25 and 20 mm; a little over a third of the height for words
  */
 export const pageRoom: FigureRoom = { width: 165, height: 150 };
 
@@ -27,6 +27,20 @@ export function firstFigure(
 ): Figure | null {
   const found = ids.find((id) => figures.ids.includes(id));
   return found === undefined ? null : figures.draw(found, room);
+}
+
+/** A drawing in the first of these rooms in which no label meets another and nothing sticks out, or null. */
+export function drawClear(
+  figures: FigureSource,
+  id: string,
+  rooms: readonly FigureRoom[],
+): Figure | null {
+  for (const room of rooms) {
+    const figure = figures.draw(id, room);
+    const fits = figure.width <= room.width + 0.5 && figure.height <= room.height + 0.5;
+    if (fits && figure.collisions.length === 0) return figure;
+  }
+  return null;
 }
 
 /** Every drawing whose id starts so, in the order of the list. */

@@ -6,6 +6,8 @@ import { formatLength, formatSizes } from "../units/format-length.ts";
 /** How one booklet writes its numbers: every length in the project's unit. */
 export interface Format {
   readonly length: (length: Mm) => string;
+  /** The smallest length the booklet asks anybody to lay off. */
+  readonly step: Mm;
   /** Sizes joined by the multiplication sign, the unit once at the end. */
   readonly size: (lengths: readonly Mm[]) => string;
   readonly area: (area: Mm2) => string;
@@ -19,6 +21,7 @@ export interface Format {
 /** The formatter of a project. */
 export const makeFormat = (style: Pick<Project, "units" | "round">): Format => ({
   length: (length) => formatLength(length, style),
+  step: style.units === "in" ? style.round * 25.4 : 1,
   size: (lengths) => formatSizes(lengths, style),
   area: (area) => formatArea(area, style.units),
   mass: (kilograms) => formatMass(kilograms, style.units),

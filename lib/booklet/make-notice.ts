@@ -1,6 +1,8 @@
-import type { Finding, Severity } from "../checks/types.ts";
+import type { Severity } from "../checks/types.ts";
 import type { Shortfall } from "../packing/types.ts";
 import type { Caution } from "../steps/types.ts";
+import type { Cite } from "./cite-sources.ts";
+import type { MergedFinding } from "./merge-findings.ts";
 import type { Notice } from "./pages.ts";
 
 /**
@@ -15,35 +17,47 @@ const signals = {
   note: "NOTICE",
 } as const satisfies Record<Severity, Notice["signal"]>;
 
-/** A finding as a boxed message: what, then what to do. */
-export const findingNotice = (finding: Finding): Notice => ({
+/** A finding as a boxed message: what, the cases of it, then what to do. */
+export const findingNotice = (finding: MergedFinding, cite: Cite): Notice => ({
   id: `finding-${slugOf(finding.id)}`,
   severity: finding.severity,
   signal: signals[finding.severity],
   paragraphs: [finding.message, finding.remedy].filter((text) => text !== ""),
-  source: finding.source,
+  items: finding.items,
+  source: cite(finding.source),
   isReminder: false,
 });
 
-/**
- * A caution as a boxed message: hazard, consequence, how to avoid it. `step` keeps repeats apart.
- * Where it has stood in full before, a reminder says only how to avoid it.
- */
-export function cautionNotice(
-  caution: Caution,
-  step: string,
-  { isReminder = false }: { readonly isReminder?: boolean } = {},
-): Notice {
-  const { hazard, consequence, avoid, severity } = caution;
-  const why = `${sentence(hazard)} ${sentence(consequence)}`.trim();
-  return {
-    id: `caution-${slugOf(step)}-${slugOf(caution.id)}`,
+/** A caution in full as a boxed message: hazard, consequence, how to avoid it. `step` keeps repeats apart. */
+export const cautionNotice = (caution: Caution, step: string, cite: Cite): Notice => ({
+  id: `caution-${slugOf(step)}-${slugOf(caution.id)}`,
+  severity: caution.severity,
+  signal: signals[caution.severity],
+  paragraphs: [
+    `${sentence(caution.hazard)} ${sentence(caution.consequence)}`.trim(),
+    sentence(caution.avoid),
+  ],
+  items: [],
+  source: cite(caution.source),
+  isReminder: false,
+});
+
+/** Cautions that have stood in full before: how to avoid them, in one line for each gravity. */
+export function reminderNotices(cautions: readonly Caution[], step: string): readonly Notice[] {
+  const severities = [...new Set(cautions.map(({ severity }) => severity))];
+  return severities.map((severity) => ({
+    id: `reminder-${slugOf(step)}-${severity}`,
     severity,
     signal: signals[severity],
-    paragraphs: isReminder ? [sentence(avoid)] : [why, sentence(avoid)],
-    source: isReminder ? null : caution.source,
-    isReminder,
-  };
+    paragraphs: [
+      cautions
+        .flatMap((each) => (each.severity === severity ? [sentence(each.avoid)] : []))
+        .join(" "),
+    ],
+    items: [],
+    source: null,
+    isReminder: true,
+  }));
 }
 
 /** What cannot be cut, and what would help. */
@@ -52,6 +66,7 @@ export const shortfallNotice = ({ part, reason, remedy }: Shortfall, stock: stri
   severity: "note",
   signal: signals.note,
   paragraphs: [sentence(reason), sentence(remedy)],
+  items: [],
   source: null,
   isReminder: false,
 });

@@ -1,6 +1,19 @@
 import type { Figure } from "../drawing/types.ts";
 import type { Unit } from "../project/types.ts";
+import type {
+  ContentsLine,
+  CutSheet,
+  Fact,
+  Notice,
+  Source,
+  StepText,
+  Table,
+  WalkText,
+  WordsPart,
+} from "./page-parts.ts";
 import type { Paper } from "./paper.ts";
+
+export type * from "./page-parts.ts";
 
 /** A finished booklet: pages as plain data. Every number in it is already text. */
 export interface Booklet {
@@ -12,8 +25,11 @@ export interface Booklet {
   readonly language: string;
   readonly units: Unit;
   readonly paper: Paper;
-  readonly pages: readonly BookletPage[];
+  readonly pages: readonly PlacedPage[];
 }
+
+/** A page in its place: whether it begins on a fresh sheet or runs on below the page before it. */
+export type PlacedPage = BookletPage & { readonly startsSheet: boolean };
 
 export type BookletPage =
   | CoverPage
@@ -27,7 +43,8 @@ export type BookletPage =
   | StepsPage
   | FinishPage
   | WordsPage
-  | RecordPage;
+  | RecordPage
+  | SourcesPage;
 
 interface PageBase {
   /** Unique in the booklet; links and the contents point at it. */
@@ -85,6 +102,7 @@ export interface PiecePage extends PageBase {
   readonly warnings: readonly string[];
   readonly figure: Figure | null;
   readonly walk: WalkText;
+  /** Null where the walk names every edge already. */
   readonly edges: Table | null;
 }
 
@@ -131,89 +149,8 @@ export interface RecordPage extends PageBase {
   readonly facts: readonly Fact[];
 }
 
-// ---- What pages are made of --------------------------------------------------------------
-
-/** A short label and its value. */
-export interface Fact {
-  readonly label: string;
-  readonly value: string;
+/** Where the findings and cautions come from, in full, by the numbers that stand beside them. */
+export interface SourcesPage extends PageBase {
+  readonly kind: "sources";
+  readonly sources: readonly Source[];
 }
-
-export interface ContentsLine {
-  readonly title: string;
-  readonly target: string;
-}
-
-/** Rows are found again in print by their ids. */
-export interface Table {
-  readonly id: string;
-  readonly caption: string;
-  readonly columns: readonly Column[];
-  readonly rows: readonly Row[];
-}
-
-export interface Column {
-  readonly title: string;
-  readonly isNumber: boolean;
-}
-
-export interface Row {
-  readonly id: string;
-  readonly cells: readonly string[];
-}
-
-/** A boxed message: the word and the shape say how serious it is, colour is not needed. */
-export interface Notice {
-  readonly id: string;
-  readonly severity: "danger" | "warning" | "caution" | "note";
-  readonly signal: "DANGER" | "WARNING" | "CAUTION" | "NOTICE";
-  readonly paragraphs: readonly string[];
-  readonly source: string | null;
-  /** A reminder of a message that stood in full before: one line, no box of its own. */
-  readonly isReminder: boolean;
-}
-
-/** One slab, sheet or board with its cuts. */
-export interface CutSheet {
-  readonly id: string;
-  readonly title: string;
-  readonly figure: Figure | null;
-  readonly cuts: Table | null;
-  readonly parts: Table;
-  readonly offcuts: Table | null;
-}
-
-/** How to draw an outline with rule and chalk. */
-export interface WalkText {
-  readonly intro: string;
-  readonly legs: readonly WalkRow[];
-  readonly checks: readonly string[];
-}
-
-export interface WalkRow {
-  readonly id: string;
-  readonly words: string;
-  /** Where the leg ends, measured from the start: across, then up. */
-  readonly across: string;
-  readonly up: string;
-}
-
-export interface StepText {
-  readonly id: string;
-  readonly number: number;
-  readonly title: string;
-  readonly uses: readonly string[];
-  readonly makes: readonly string[];
-  readonly cautions: readonly Notice[];
-  readonly actions: readonly string[];
-  readonly notes: readonly string[];
-  readonly figure: Figure | null;
-  /** A narrow figure stands beside the words, a wide one below them. */
-  readonly arrangement: "beside" | "below" | "bare";
-  readonly check: string | null;
-  readonly remedy: string | null;
-}
-
-export type WordsPart =
-  | { readonly kind: "prose" | "caution" | "tip"; readonly markdown: string }
-  | { readonly kind: "figure"; readonly figure: Figure; readonly caption: string };

@@ -17,9 +17,9 @@ export const checkFire: Check = ({ project, solids }) => {
       id: "fire",
       severity: "warning",
       about: "project",
-      message: `Foam burns fast and its smoke is poisonous. ${rule.message}`,
+      message: `Foam burns fast, and its smoke is poisonous. ${rule.message}`,
       remedy: `${safety.always} ${rule.remedy}`,
-      source: `${rule.source} (wording reviewed ${safety.reviewed})`,
+      source: rule.source,
     },
   ];
 };

@@ -1,3 +1,4 @@
+import { listWords } from "../estimate/list-words.ts";
 import type { Mm } from "../plane/types.ts";
 import { inMillimetres } from "./in-millimetres.ts";
 import { partTitle } from "./part-title.ts";
@@ -6,30 +7,38 @@ import type { Check } from "./types.ts";
 /** Thickness may differ by this either way on slab goods of an inch or more. */
 const thicknessTolerance: Mm = 25.4 / 16;
 const source =
-  "Joint Industry Foam Standards, section 10, http://pfa.org/jifsg/jifsgs10.html: thickness ±1/16 in, rest 24 h";
+  "Joint Industry Foam Standards, section 10 (thickness ±1/16 in; rest of 24 hours), http://pfa.org/jifsg/jifsgs10.html";
 
-/** Blocks laminated of several slab thicknesses, whose tolerances add up. */
-export const checkFoamTolerance: Check = ({ slabs, project }) =>
+/** Blocks laminated of several slab thicknesses, whose tolerances add up: one note for each foam. */
+export const checkFoamTolerance: Check = ({ slabs, project, format: { length } }) =>
   slabs.flatMap((plan) => {
     const places = plan.used.flatMap((used) => used.places);
-    const parts = [...new Set(places.map(({ part }) => part))];
-    return parts.flatMap((part) => {
-      const layers = Math.max(
-        ...places.filter((one) => one.part === part).map((one) => one.layer[1]),
-      );
-      if (layers < 2) return [];
-      return [
-        {
-          id: `foam-tolerance/${part}`,
-          severity: "note" as const,
-          about: `stock/${plan.stock}`,
-          message:
-            `${partTitle(part, project)} is made of ${layers} pieces of foam. A slab may be ${inMillimetres(thicknessTolerance)} (1/16 in) thicker or thinner ` +
-            `than its name, so the block may be out by ${inMillimetres(layers * thicknessTolerance)}.`,
-          remedy:
-            "Let the foam lie unpacked for 24 hours, measure the layers together, and trim before you glue.",
-          source,
-        },
-      ];
-    });
+    const layersOf = (part: string) =>
+      Math.max(...places.filter((one) => one.part === part).map((one) => one.layer[1]));
+    const layered = [...new Set(places.map(({ part }) => part))].filter((one) => layersOf(one) > 1);
+    const [first] = layered;
+    if (first === undefined) return [];
+    const most = Math.max(...layered.map(layersOf));
+    const names = layered.map((part, index) => named(partTitle(part, project), index));
+    const isOne = layered.length === 1;
+    const label = project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
+    return [
+      {
+        id: `foam-tolerance/${plan.stock}`,
+        severity: "note" as const,
+        about: `stock/${plan.stock}`,
+        message:
+          `${listWords(names)} ${isOne ? "is" : "are"} built up of ${isOne ? "" : "up to "}${most} layers of ${label}. ` +
+          `A slab may be ${inMillimetres(thicknessTolerance)} (1/16 in) thicker or thinner than its name, ` +
+          `so a block may be out by ${length(most * thicknessTolerance)}.`,
+        remedy:
+          "Let the foam lie unpacked for 24 hours, measure the layers together, and trim before you glue.",
+        source,
+      },
+    ];
   });
+
+/** Only the first name stands at the head of the sentence. */
+function named(title: string, index: number): string {
+  return index === 0 ? title : title.charAt(0).toLowerCase() + title.slice(1);
+}

@@ -1,13 +1,23 @@
 import { adhesiveArea } from "./adhesive-area.ts";
 import { countOf } from "./count-of.ts";
+import { layeredArea } from "./layered-area.ts";
 import type { Material, Work } from "./types.ts";
 
 /** Area to coat with foam adhesive. How much that is in cans is for the maker of the can to say. */
-export function listGlue({ project, solids, format }: Work): Material[] {
+export function listGlue(work: Work): Material[] {
+  const { project, solids, format } = work;
   return solids.flatMap((solid) => {
-    const perCopy = adhesiveArea(solid.joints);
+    const joined = adhesiveArea(solid.joints);
+    const layered = layeredArea(solid, work);
+    const perCopy = joined + layered;
     if (perCopy <= 0) return [];
     const quantity = perCopy * project.copies;
+    const parts = [
+      ...(joined > 0
+        ? [`${countOf(solid.joints.length, "joint")} between blocks, ${format.area(joined / 2)}`]
+        : []),
+      ...(layered > 0 ? [`joints between layers, ${format.area(layered / 2)}`] : []),
+    ].join("; ");
     return [
       {
         id: `adhesive/${solid.id}`,
@@ -19,8 +29,8 @@ export function listGlue({ project, solids, format }: Work): Material[] {
         have: 0,
         buy: quantity,
         basis:
-          `${countOf(solid.joints.length, "joint")} of the ${solid.id}, ${format.area(perCopy / 2)} in all, ` +
-          "coated on both sides. Divide by the coverage on the can.",
+          `${parts.charAt(0).toUpperCase()}${parts.slice(1)}. Both faces of a joint are coated, so the area counts twice. ` +
+          "Divide it by the coverage on the can.",
         price: null,
         group: "other",
       } satisfies Material,

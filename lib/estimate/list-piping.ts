@@ -1,9 +1,10 @@
-import type { Mm } from "../plane/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
 import type { CoverSpec, FabricStock } from "../project/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { clothForBias, widthAlongSelvedge } from "./bias-strips.ts";
 import { countOf } from "./count-of.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
+import { pipingPiece } from "./piping-piece.ts";
 import { pipedLength } from "./seam-total.ts";
 import { straightStrips } from "./straight-strips.ts";
 import type { Material, Work } from "./types.ts";
@@ -40,7 +41,8 @@ function linesFor(piped: Piped, { project, format }: Work): Material[] {
   const { cover, spec, piping, run } = piped;
   const width = pipingStripWidth(piping.cord, spec.seamAllowance);
   const cord = run * project.copies;
-  const strips = stripsFor(piped, width);
+  const piece = pipingPiece(cover);
+  const strips = piece === null ? stripsFor(piped, width) : stripsInLay(piped, piece.cut);
   const { length } = format;
   const common = { unit: "mm", unitWord: null, have: 0, price: null, group: "other" } as const;
   return [
@@ -70,6 +72,14 @@ function linesFor(piped: Piped, { project, format }: Work): Material[] {
 interface Strips {
   readonly how: string;
   readonly basis: (length: (mm: Mm) => string) => string;
+}
+
+/** Strips that lie among the pieces: their cloth is in the lay and is not counted here. */
+function stripsInLay({ piping }: Piped, cut: Count): Strips {
+  return {
+    how: piping.cut === "bias" ? "on the bias" : "straight across the cloth",
+    basis: () => `${countOf(cut, "strip")} to be cut with the other pieces: see the lay.`,
+  };
 }
 
 function stripsFor({ piping, fabric, spec, run }: Piped, width: Mm): Strips {

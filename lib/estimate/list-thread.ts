@@ -1,5 +1,5 @@
 import type { Mm } from "../plane/types.ts";
-import type { FabricStock } from "../project/types.ts";
+import type { FabricStock, Unit } from "../project/types.ts";
 import { looseLength, pipedLength, sewnLength } from "./seam-total.ts";
 import { threadLength, threadWaste } from "./thread-length.ts";
 import { threadRatio } from "./thread-ratio.ts";
@@ -35,12 +35,12 @@ export function listThread(work: Work): Material[] {
   const runs = [
     [seams, "of seam"],
     [piped, "for basting the piping"],
-    [closed, "for the closing"],
+    [closed, closedWords(work)],
     [loose, "round loose pieces"],
   ] as const;
   const sewn = runs
     .filter(([length]) => length > 0)
-    .map(([length, why]) => `${format.length(length)} ${why}`);
+    .map(([length, why]) => `${format.length(roundUp(length, project.units))} ${why}`);
   return [
     {
       id: "thread",
@@ -52,8 +52,8 @@ export function listThread(work: Work): Material[] {
       have: 0,
       buy: quantity,
       basis:
-        `${sewn.join(", ")}, × ${Number(ratio.toFixed(2))} ` +
-        `for lockstitch, and ${threadWaste * 100} % for ends and unpicking.`,
+        `${sewn.join(", ")}. A lockstitch takes ${Number(ratio.toFixed(2))} times the length it sews; ` +
+        `${threadWaste * 100} % more is for ends and unpicking.`,
       price: null,
       group: "thread",
     },
@@ -64,6 +64,20 @@ export function listThread(work: Work): Material[] {
 function closingRows(closing: Work["covers"][number]["closing"]): Mm {
   if (closing === null) return 0;
   return closing.kind === "zip" || closing.kind === "hook-and-loop" ? 2 * closing.run : closing.run;
+}
+
+/** What the length for the closing stands for: a zip and tape are sewn down along both edges. */
+function closedWords({ covers }: Work): string {
+  const isTwice = covers.some(
+    ({ closing }) => closing?.kind === "zip" || closing?.kind === "hook-and-loop",
+  );
+  return isTwice ? "along both edges of the opening" : "along the opening";
+}
+
+/** A whole number of the project's unit: nobody measures thread closer. */
+function roundUp(length: Mm, unit: Unit): Mm {
+  const step = { mm: 10, cm: 10, in: 25.4 }[unit];
+  return Math.ceil(length / step - 1e-6) * step;
 }
 
 function thickestCloth({ project, covers, pieces }: Work): Mm | null {

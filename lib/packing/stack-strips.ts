@@ -1,24 +1,47 @@
 import type { Count, Mm } from "../plane/types.ts";
 import type { Strip } from "./strip-types.ts";
 
+/** A strip that holds some sets of all the pieces. */
+export interface Block {
+  readonly strip: Strip;
+  readonly sets: Count;
+}
+
+export interface StackRules {
+  /** Pieces of each kind in one set. */
+  readonly counts: readonly Count[];
+  /** Blocks start at a multiple of this; 0 for anywhere. */
+  readonly step: Mm;
+  /** Places no piece may lie across, ascending: ends of lengths on hand. */
+  readonly walls?: readonly Mm[];
+}
+
 /**
- * The same strip laid `copies` times, one after another, each starting at a multiple of `step`
- * (0 for anywhere). Copies of one kind of item follow one another, as `counts` lists them.
+ * Blocks laid one after another. Pieces of one kind follow one another, set by set, as `counts`
+ * lists them. No blocks give an empty strip.
  */
 export function stackStrips(
-  strip: Strip,
-  counts: readonly Count[],
-  copies: Count,
-  step: Mm,
+  blocks: readonly Block[],
+  { counts, step, walls = [] }: StackRules,
 ): Strip {
-  const pitch = step > 0 ? Math.ceil(strip.length / step - 1e-9) * step : strip.length;
-  let from = 0;
-  const places = counts.flatMap((count) => {
-    const own = strip.places.slice(from, from + count);
-    from += count;
-    return Array.from({ length: copies }, (_, copy) =>
-      own.map((place) => ({ ...place, y: place.y + copy * pitch })),
-    ).flat();
+  let end: Mm = 0;
+  const starts = blocks.map(({ strip }) => {
+    let start = onStep(end, step);
+    for (const wall of walls) {
+      if (start < wall - 1e-6 && start + strip.length > wall + 1e-6) start = onStep(wall, step);
+    }
+    end = start + strip.length;
+    return start;
   });
-  return { places, length: copies === 0 ? 0 : (copies - 1) * pitch + strip.length };
+  const places = counts.flatMap((count, kind) => {
+    const before = counts.slice(0, kind).reduce((sum, each) => sum + each, 0);
+    return blocks.flatMap(({ strip, sets }, i) =>
+      strip.places
+        .slice(before * sets, (before + count) * sets)
+        .map((place) => ({ ...place, y: place.y + starts[i]! })),
+    );
+  });
+  return { places, length: end };
 }
+
+const onStep = (at: Mm, step: Mm): Mm => (step > 0 ? Math.ceil(at / step - 1e-9) * step : at);

@@ -22,15 +22,15 @@ export interface Weights {
 }
 
 // @source our choice: `auto` was settled by comparing it with what is drafted by hand for boxes, pads
-// and stepped seats. 1 m of cloth is worth 2 m of seam; a face printed the wrong way, 20 m.
+// and stepped seats. 1 m of cloth is worth 4 m of seam; a face printed the wrong way, 20 m.
 const balanced: Weights = {
   panel: 150,
   seam: 1,
-  cloth: 2,
+  cloth: 4,
   turnedFace: 20_000,
   inwardFold: 300,
-  extraCorner: 60,
-  inwardCorner: 150,
+  extraCorner: 100,
+  inwardCorner: 300,
   dart: 50_000,
   hole: 5_000,
   smoothSeam: 20,

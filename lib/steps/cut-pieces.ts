@@ -1,62 +1,56 @@
 import type { Work } from "../estimate/types.ts";
 import type { Lay, LayPlace } from "../packing/types.ts";
-import type { Cover, Piece } from "../seams/types.ts";
-import { shortEnough } from "./count-words.ts";
+import { isRectangle, panelOf, type Owned, type OwnedGroup } from "./group-pieces.ts";
+import { listWords } from "../estimate/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, panelWithLabel, pieceName } from "./name-parts.ts";
 import type { Step } from "./types.ts";
 
-/** A piece of cloth and the cover it belongs to, null for a loose piece. */
-export interface Owned {
-  readonly piece: Piece;
-  readonly cover: Cover | null;
-}
-
-/** Pieces of one shape and one way up, at least one. */
-export type OwnedGroup = readonly [Owned, ...Owned[]];
-
-/** Cut pieces of one shape from the lay: find the corner, chalk, name, cut. */
+/**
+ * Cut some pieces from the lay: find their corners, draw, name, cut. The figure of each stands on its
+ * own page.
+ */
 export function cutPieces(group: OwnedGroup, lay: Lay, work: Work): Step {
-  const [first] = group;
-  const { piece, cover } = first;
   const names = group.map((one) => pieceName(one.piece, one.cover, work));
-  const labels = group.map((one) => labelled(one, work));
+  const ids = group.map(stepId);
+  const pairs = group.flatMap((one) => mirrorPair(one, work));
+  const copies = lay.places.filter((one) => one.piece === group[0].piece.id).length;
   const fabric = work.project.stock.find((one) => one.id === lay.stock)?.label ?? lay.stock;
-  const twin =
-    cover === null || piece.mirrorOf === null
-      ? null
-      : panelName(cover, panelOf(cover, piece.mirrorOf), work);
-  const copies = lay.places.filter((one) => one.piece === piece.id).length;
+  const isOne = group.length === 1;
   return makeStep({
-    id:
-      piece.panel === null || cover === null
-        ? `cut-${piece.id}`
-        : `cut-${cover.solid}-${piece.panel}`,
+    id: ids[0] ?? "cut",
+    alsoNamed: ids.slice(1),
     group: "Cutting",
-    title: `Cut ${labels.join(" and ")}${copies > 1 ? `, ${copies} times` : ""}`,
+    title: `Cut ${listWords(group.map((one) => labelled(one, work)))}${copies > 1 ? `, ${copies} times` : ""}`,
     actions: [
-      ...(twin === null
-        ? []
-        : [`Compare the figure of ${names[0] ?? ""} with ${twin}: the two are mirror images.`]),
-      ...group.flatMap((one) => chalkLines(one, lay, work)),
-      ...(copies > 1 ? ["Draw the other copies at the places in the table of the lay."] : []),
+      ...pairs.map(
+        ([one, other]) => `Compare the figure of ${one} with ${other}: the two are mirror images.`,
+      ),
+      "Measure across from the left edge of the cloth, up from its lower end.",
+      ...group.flatMap((one) => placeLines(one, lay, work)),
+      ...(copies > 1 ? ["Mark the other copies at the places in the table of the lay."] : []),
+      isOne
+        ? "Draw the cut line by the walk round its figure."
+        : "Draw each cut line by the walk round its figure.",
+      isOne
+        ? "Write the name beside an arrow to the top."
+        : "Write the name of each beside an arrow to its top.",
       "Cut along the chalk lines with the cloth scissors.",
     ],
-    uses: [
-      fabric,
-      "tape measure",
-      "straightedge",
-      "tailor's chalk",
-      "cloth scissors",
-      ...(twin === null ? [] : [twin]),
-    ],
+    uses: [fabric, "tape measure", "straightedge", "tailor's chalk", "cloth scissors"],
     makes: names,
-    processes: twin === null ? [] : ["mirrored"],
-    check: checkOf(piece, twin, { pronoun: group.length > 1 ? "each" : "it", work }),
+    processes: pairs.length === 0 ? [] : ["mirrored"],
+    check: checkOf(group, work) + pairs.map(mirrorCheck).join(""),
     remedy:
       "Trim a piece that is too large. Cut one that is too small again where the lay leaves room.",
-    figure: `panel/${piece.id}`,
+    figure: null,
   });
+}
+
+function stepId({ piece, cover }: Owned): string {
+  return piece.panel === null || cover === null
+    ? `cut-${piece.id}`
+    : `cut-${cover.solid}-${piece.panel}`;
 }
 
 function labelled({ piece, cover }: Owned, work: Work): string {
@@ -65,10 +59,15 @@ function labelled({ piece, cover }: Owned, work: Work): string {
     : panelWithLabel(cover, piece.panel, work);
 }
 
-/** The panel of the piece or panel that a mirrored piece names. */
-function panelOf(cover: Cover, mirrorOf: string): string {
-  return cover.pieces.find(({ id }) => id === mirrorOf)?.panel ?? mirrorOf;
+/** The piece and its twin, where it is a mirror image. */
+function mirrorPair({ piece, cover }: Owned, work: Work): [string, string][] {
+  const twin = cover === null ? null : panelOf(cover, piece.mirrorOf);
+  if (cover === null || twin === null) return [];
+  return [[pieceName(piece, cover, work), panelName(cover, twin, work)]];
 }
+
+const mirrorCheck = ([one, other]: readonly [string, string]) =>
+  ` Right sides together, ${one} should lie on ${other} edge to edge.`;
 
 const turns: Readonly<Record<number, string>> = {
   90: "a quarter turn to the left",
@@ -76,26 +75,20 @@ const turns: Readonly<Record<number, string>> = {
   270: "a quarter turn to the right",
 };
 
-function chalkLines(one: Owned, lay: Lay, work: Work): string[] {
+/** Where the piece lies: from the left edge of the cloth and from its lower end, as the lay shows it. */
+function placeLines(one: Owned, lay: Lay, work: Work): string[] {
   const { length } = work.format;
-  const name =
-    one.cover === null ? `the ${one.piece.label}` : pieceName(one.piece, one.cover, work);
   const place = lay.places.find(({ piece }) => piece === one.piece.id);
   if (place === undefined) return [];
+  const name =
+    one.cover === null || one.piece.panel === null
+      ? `the ${one.piece.label}`
+      : pieceName(one.piece, one.cover, work);
   const turn = turnOf(place);
-  const corner = isRectangle(one.piece)
-    ? "the lower left corner of"
-    : "the lower left corner of the box round";
+  const box = isRectangle(one.piece) ? "" : "the box round ";
   return [
-    `Measure ${length(place.x)} across from the left edge of the cloth.`,
-    `Measure ${length(place.y)} along from its lower end.`,
-    `Mark ${corner} ${name} there with tailor's chalk.`,
-    ...(turn === null ? [] : [`Turn the outline ${turn}, as in the lay.`]),
-    `Draw the cut line of ${name} by the walk round its figure.`,
-    shortEnough(
-      `Write the name of ${labelled(one, work)} beside an arrow to its top.`,
-      `Write the name of ${name} beside an arrow to its top.`,
-    ),
+    `Mark the lower left corner of ${box}${name}: ${length(place.x)} across, ${length(place.y)} up.`,
+    ...(turn === null ? [] : [`Turn the outline of ${name} ${turn}, as in the lay.`]),
   ];
 }
 
@@ -103,28 +96,21 @@ function turnOf({ turn }: LayPlace): string | null {
   return turns[((Math.round(turn) % 360) + 360) % 360] ?? null;
 }
 
-function checkOf(
-  piece: Piece,
-  twin: string | null,
-  { pronoun, work }: { readonly pronoun: string; readonly work: Work },
-): string {
-  const { length } = work.format;
-  const [width, height] = piece.cutSize;
-  const diagonal = isRectangle(piece)
-    ? `, ${length(Math.hypot(width, height))} from corner to corner`
-    : "";
-  const mirrored =
-    twin === null ? "" : ` Right sides together, it should lie on ${twin} edge to edge.`;
-  return `As cut, ${pronoun} should measure ${work.format.sizes([width, height])}${diagonal}.${mirrored}`;
+function checkOf(group: OwnedGroup, work: Work): string {
+  const sizes = group.map(({ piece }) => sizeWords(piece, work));
+  const isSame = sizes.every((one) => one === sizes[0]);
+  if (isSame) return `As cut, ${group.length > 1 ? "each" : "it"} should measure ${sizes[0]}.`;
+  const each = group.map(
+    ({ piece, cover }, index) => `${pieceName(piece, cover, work)} ${sizes[index]}`,
+  );
+  return `As cut, they should measure: ${each.join("; ")}.`;
 }
 
-/** Four straight edges along the axes, so that the diagonals say whether it is square. */
-function isRectangle({ outline: { outer, holes } }: Piece): boolean {
-  const isAlong = ([x1, y1]: readonly number[], [x2, y2]: readonly number[]) =>
-    Math.min(Math.abs((x1 ?? 0) - (x2 ?? 0)), Math.abs((y1 ?? 0) - (y2 ?? 0))) < 0.01;
-  return (
-    holes.length === 0 &&
-    outer.length === 4 &&
-    outer.every((segment) => segment.kind === "line" && isAlong(segment.from, segment.to))
-  );
+/** Width and height, and the diagonal where it says whether the piece is square. */
+function sizeWords(piece: Owned["piece"], { format }: Work): string {
+  const [width, height] = piece.cutSize;
+  const diagonal = isRectangle(piece)
+    ? `, ${format.length(Math.hypot(width, height))} from corner to corner`
+    : "";
+  return `${format.sizes([width, height])}${diagonal}`;
 }

@@ -9,9 +9,14 @@ const kinds: readonly (readonly [name: string, stands: (step: Step) => boolean])
   ["sew", ({ id }) => id.startsWith("sew-")],
 ];
 
-/** The id of the step a name stands for: its own id, or the first step of a kind. Null for neither. */
+/**
+ * The id of the step a name stands for: its own id, that of the step it was put together with, or the
+ * first step of a kind. Null for none of these.
+ */
 export function findStep(name: string, steps: readonly Step[]): string | null {
   if (steps.some(({ id }) => id === name)) return name;
+  const shared = steps.find(({ alsoNamed = [] }) => alsoNamed.includes(name));
+  if (shared !== undefined) return shared.id;
   const stands = kinds.find(([kind]) => kind === name)?.[1];
   return (stands && steps.find(stands)?.id) ?? null;
 }
@@ -20,6 +25,6 @@ export function findStep(name: string, steps: readonly Step[]): string | null {
 export function stepNames(steps: readonly Step[]): string[] {
   return [
     ...kinds.filter(([, stands]) => steps.some(stands)).map(([name]) => name),
-    ...steps.map(({ id }) => id),
+    ...steps.flatMap(({ id, alsoNamed = [] }) => [id, ...alsoNamed.filter((name) => name !== id)]),
   ];
 }

@@ -1,5 +1,5 @@
 import type { Work } from "../estimate/types.ts";
-import type { CutPlan } from "../packing/types.ts";
+import type { CutPlan, UsedStock } from "../packing/types.ts";
 import type { Step } from "./types.ts";
 import { cutLines } from "./cut-lines.ts";
 import { groupAlike, type AlikeStock } from "./group-alike.ts";
@@ -34,20 +34,14 @@ function cutSlabs(plan: CutPlan, alike: AlikeStock, work: Work): Step {
   const sizes = used.places.map(
     (place) => `${slabPartName(place.part, place.layer, work)} ${work.format.sizes(place.size)}`,
   );
-  const several = used.cuts.length > 1;
   return makeStep({
     id: `cut-${plan.stock}-${numberOf(plan, used)}`,
     group: "Foam",
     title: `Cut ${stockNames(plan, alike, work.project)}${isOne ? "" : " alike"}`,
     actions: [
-      `Lay ${slab} flat on a bench.`,
+      `Lay ${slab} flat on a bench, as the figure shows it.`,
       ...cutLines(used.cuts, "marker", work.format),
-      ...(used.cuts.length === 0
-        ? []
-        : [
-            `Cut ${several ? "along the lines in the order of their numbers" : "along the line"} with the electric knife.`,
-            "Hold the blade upright all the way.",
-          ]),
+      ...knifeLines(used),
       "Write its name on each piece with the marker.",
     ],
     uses: [
@@ -58,8 +52,29 @@ function cutSlabs(plan: CutPlan, alike: AlikeStock, work: Work): Step {
       ...(used.cuts.length > 0 ? ["electric knife"] : []),
     ],
     makes: made,
-    check: `These should now measure: ${[...new Set(sizes)].join(", ")}.`,
+    check: `These should now measure: ${[...new Set(sizes)].join("; ")}.`,
     remedy: "Trim a piece that is too large. Cut one that is too small again from an offcut.",
     figure: `slab/${plan.stock}/${numberOf(plan, used)}`,
   });
+}
+
+/** How the blade is held: upright through the slab, level where a piece is sliced to thickness. */
+function knifeLines({ cuts }: UsedStock): string[] {
+  if (cuts.length === 0) return [];
+  const isSliced = cuts.some(({ kind }) => kind === "slice");
+  const isUpright = cuts.some(({ kind }) => kind !== "slice");
+  const along =
+    cuts.length > 1 ? "along the lines in the order of their numbers" : "along the line";
+  return [
+    `Cut ${along} with the electric knife.`,
+    ...(isUpright
+      ? [`Hold the blade upright ${isSliced ? "for cuts across the slab" : "all the way"}.`]
+      : []),
+    ...(isSliced
+      ? [
+          "Hold the blade level to slice to thickness.",
+          "Work in from each side to the middle, with the blade on the line.",
+        ]
+      : []),
+  ];
 }

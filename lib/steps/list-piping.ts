@@ -1,7 +1,9 @@
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
+import { pipingPiece } from "../estimate/piping-piece.ts";
 import { pipedLength } from "../estimate/seam-total.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
+import { listWords } from "../estimate/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName } from "./name-parts.ts";
 import type { Step } from "./types.ts";
@@ -14,8 +16,9 @@ export function listPiping(work: Work): Step[] {
     const piped = cover.seams.filter((seam) => seam.isPiped);
     if (spec === undefined || spec === null || piping === null || piped.length === 0) return [];
     const width = work.format.length(pipingStripWidth(piping.cord, spec.seamAllowance));
+    const strip = pipingPiece(cover)?.label ?? null;
     return [
-      makePiping(cover, { width, isBias: piping.cut === "bias" }, work),
+      makePiping(cover, { width, isBias: piping.cut === "bias", strip }, work),
       bastePiping(cover, work),
     ];
   });
@@ -23,7 +26,12 @@ export function listPiping(work: Work): Step[] {
 
 function makePiping(
   cover: Cover,
-  strip: { readonly width: string; readonly isBias: boolean },
+  strip: {
+    readonly width: string;
+    readonly isBias: boolean;
+    /** What the strips are called where they are cut with the other pieces. */
+    readonly strip: string | null;
+  },
   work: Work,
 ): Step {
   const fabric = work.project.stock.find(({ id }) => id === cover.fabric)?.label ?? cover.fabric;
@@ -33,26 +41,28 @@ function makePiping(
     group: "Piping",
     title: "Make the piping",
     actions: [
-      ...(strip.isBias
+      ...(strip.isBias && strip.strip === null
         ? [
             `Fold a corner of the ${fabric} so that warp lies on weft.`,
             "Mark the fold: it is the bias.",
           ]
         : []),
-      `Draw strips ${strip.width} wide ${strip.isBias ? "along the bias" : "straight across the cloth"} with tailor's chalk.`,
-      "Cut the strips with the cloth scissors.",
+      ...(strip.strip === null
+        ? [
+            `Draw strips ${strip.width} wide ${strip.isBias ? "along the bias" : "straight across the cloth"} with tailor's chalk.`,
+            "Cut the strips with the cloth scissors.",
+          ]
+        : []),
       "Join the strips end to end with slanting seams, using the sewing machine.",
       "Press the joins open with the iron.",
       "Fold the strip round the piping cord, right side out.",
       "Sew close to the cord with the zip foot.",
     ],
     uses: [
-      fabric,
+      ...(strip.strip === null
+        ? [fabric, "tape measure", "straightedge", "tailor's chalk", "cloth scissors"]
+        : [strip.strip]),
       "piping cord",
-      "tape measure",
-      "straightedge",
-      "tailor's chalk",
-      "cloth scissors",
       "sewing machine",
       "zip foot",
       "iron",
@@ -82,7 +92,7 @@ function bastePiping(cover: Cover, work: Work): Step {
     ],
     uses: [...panels, "piping", "pins", "cloth scissors", "sewing machine", "zip foot", "thread"],
     makes: [],
-    check: `The piping should lie along ${seams.length === 1 ? "seam" : "seams"} ${seams.map(({ id }) => id).join(", ")}.`,
+    check: `The piping should lie along ${seams.length === 1 ? "seam" : "seams"} ${listWords(seams.map(({ id }) => id).toSorted())}.`,
     remedy: "Unpick the basting where it pulls, and pin it again without stretching.",
     figure:
       common === undefined

@@ -1,73 +1,78 @@
-import type { Work } from "../estimate/types.ts";
-import type { Cover, Seam, SeamCorner } from "../seams/types.ts";
 import { countOf } from "../estimate/count-of.ts";
-import { shortEnough } from "./count-words.ts";
+import type { Work } from "../estimate/types.ts";
+import type { Cover, Seam } from "../seams/types.ts";
+import { isShortJoin } from "./batch-seams.ts";
+import { countWords, mostWords, shortEnough } from "./count-words.ts";
+import { listWords } from "../estimate/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, panelWithLabel, seamName } from "./name-parts.ts";
+import { isCurved, notchNumbers, notchWords } from "./seam-edges.ts";
 import type { Step } from "./types.ts";
 
 /** Edges nearer in length than this are sewn without easing, in mm. */
 const equal = 0.5;
 
-/** One seam: lay together, match, clip, sew with its pivots, press, measure. */
+/** What a seam needs beyond the method that all share: see `sew-method.ts`. */
 export function sewSeam(
   seam: Seam,
   cover: Cover,
   { group, work }: { readonly group: string; readonly work: Work },
 ): Step {
   const name = seamName(cover, seam.id, work);
-  const [one, other] = seam.panels.map((panel) => panelName(cover, panel, work));
-  const clips = seam.corners.filter(({ clip }) => clip !== null);
-  const length = work.format.length(Math.max(...seam.length));
+  const panels = [...new Set(seam.panels.map((panel) => panelName(cover, panel, work)))];
+  const clipped = clippedPanels(seam);
+  const straight = straightToCurve(seam, cover);
+  const isTube = panels.length === 1;
+  const isOpened = isTube || isShortJoin(seam, cover);
   return makeStep({
     id: `sew-${cover.solid}-${seam.id}`,
     group,
-    title: `Sew ${name}: ${one === other ? `close ${one}` : `${other ?? ""} to ${one ?? ""}`}`,
+    title: `Sew ${name}: ${isTube ? `close ${panels[0]}` : `${panels[1]} to ${panels[0]}`}`,
     actions: [
-      ...layTogether(seam, cover, work),
-      `Match the ends and the notches of ${name}.`,
-      `Pin ${name} from the ends to the middle.`,
+      layTogether(seam, cover, work),
+      ...match(seam, cover),
       ...ease(seam, cover, work),
-      ...cutClips(clips, cover, work),
-      ...startSeam(seam, cover, work),
-      `Sew ${name} on the seam line with the sewing machine.`,
-      ...pivot(seam.corners, work),
-      ...endSeam(seam, cover, work),
-      `Press the allowances of ${name} with the iron.`,
+      ...(straight === null
+        ? []
+        : [
+            `Clip the straight edge of ${panelName(cover, straight, work)} every ${clipSpacing(work)}, half the allowance deep.`,
+          ]),
+      ...clipCorners(seam, cover, work),
+      sew(seam, cover, straight, work),
+      ...pivot(seam, work),
+      ...(isOpened ? ["Press the allowances open with the iron."] : []),
     ],
     uses: [
-      ...new Set(seam.panels.map((panel) => panelName(cover, panel, work))),
-      ...clips.flatMap(({ clip }) => (clip === null ? [] : [panelName(cover, clip, work)])),
+      ...panels,
       ...(seam.isPiped ? ["piping", "zip foot"] : []),
-      ...(clips.length > 0 ? ["cloth scissors"] : []),
-      "pins",
-      "sewing machine",
-      "iron",
-      "thread",
+      ...(clipped.length > 0 || straight !== null ? ["cloth scissors"] : []),
+      ...(isOpened ? ["iron"] : []),
     ],
     makes: [name, seam.makes],
-    check: `${capital(name)} should now measure ${length}${seam.isRing ? " round" : ""}, with no pucker at the corners.`,
-    remedy:
-      "Unpick where it puckers, match the notches again, and sew that stretch afresh. Do not stretch the cloth.",
+    check: checkOf(seam, name, work),
     figure: `seam/${cover.solid}/${seam.id}`,
   });
 }
 
-function layTogether(seam: Seam, cover: Cover, work: Work): string[] {
+/** "Lay panel P2 (back) on panel P1 (top).", with as many labels as there is room for. */
+export function layTogether(seam: Seam, cover: Cover, work: Work, end = ""): string {
   const [one, other] = seam.panels;
-  const name = seamName(cover, seam.id, work);
   if (one === other)
-    return [
-      `Fold ${panelName(cover, one, work)} until its two edges of ${name} meet, right sides together.`,
-    ];
-  const long = (a: string, b: string) => `Lay ${b} on ${a}, right sides together.`;
-  return [
-    shortEnough(
-      long(panelWithLabel(cover, one, work), panelWithLabel(cover, other, work)),
-      long(panelName(cover, one, work), panelWithLabel(cover, other, work)),
-      long(panelName(cover, one, work), panelName(cover, other, work)),
-    ),
-  ];
+    return `Fold ${panelName(cover, one, work)} until its two edges of seam ${seam.id} meet.`;
+  const say = (a: string, b: string) => `Lay ${b} on ${a}${end}.`;
+  return shortEnough(
+    say(panelWithLabel(cover, one, work), panelWithLabel(cover, other, work)),
+    say(panelName(cover, one, work), panelWithLabel(cover, other, work)),
+    say(panelName(cover, one, work), panelName(cover, other, work)),
+  );
+}
+
+function match(seam: Seam, cover: Cover): string[] {
+  const numbers = notchNumbers(seam, cover);
+  if (numbers.length === 0) return [];
+  // Do four notches on a ring stand a quarter of the way round from one another?
+  const isQuartered = seam.isRing && numbers.length === 4;
+  return [`Match ${isQuartered ? "the quarter marks, " : ""}${notchWords(numbers)}.`];
 }
 
 function ease(seam: Seam, cover: Cover, work: Work): string[] {
@@ -77,41 +82,63 @@ function ease(seam: Seam, cover: Cover, work: Work): string[] {
   return [`Ease the longer edge of ${panelName(cover, longer, work)} evenly between the pins.`];
 }
 
-function cutClips(clips: readonly SeamCorner[], cover: Cover, work: Work): string[] {
-  const panels = [...new Set(clips.flatMap(({ clip }) => clip ?? []))];
-  return panels.map((panel) => {
-    const count = clips.filter(({ clip }) => clip === panel).length;
-    const which = count === 1 ? "the clip" : `the ${count} clips`;
-    return `Cut ${which} of ${panelName(cover, panel, work)} to a thread from the seam line with the cloth scissors.`;
+/** The panel whose straight edge goes round the other's curve, or null. */
+function straightToCurve(seam: Seam, cover: Cover): string | null {
+  const [one, other] = seam.panels;
+  const [first, second] = [isCurved(seam, one, cover), isCurved(seam, other, cover)];
+  return one === other || first === second ? null : first ? other : one;
+}
+
+/** @source common practice, no source */
+function clipSpacing({ project, format }: Work): string {
+  return format.length(project.units === "in" ? 12.7 : 15);
+}
+
+function clippedPanels({ corners }: Seam): string[] {
+  return [...new Set(corners.flatMap(({ clip }) => clip ?? []))];
+}
+
+function clipCorners(seam: Seam, cover: Cover, work: Work): string[] {
+  return clippedPanels(seam).map((panel) => {
+    const count = seam.corners.filter(({ clip }) => clip === panel).length;
+    const which = count === 1 ? "the corner" : `the ${count} corners`;
+    return `Clip ${which} of ${panelName(cover, panel, work)} to just short of the seam line.`;
   });
 }
 
-function startSeam(seam: Seam, cover: Cover, work: Work): string[] {
-  if (seam.isRing) return ["Start away from corners and crossing seams."];
-  return [
-    `Start ${work.format.length(cover.seamAllowance)} from the end, where the seam lines cross.`,
-  ];
+function sew(seam: Seam, cover: Cover, straight: string | null, work: Work): string {
+  const foot = seam.isPiped ? " with the zip foot, close to the cord" : "";
+  if (seam.isRing) {
+    const side = straight === null ? "" : `, ${panelName(cover, straight, work)} on top`;
+    return `Sew all the way round${foot}${side}, on over the first stitches.`;
+  }
+  const [first] = notchNumbers(seam, cover);
+  const start =
+    seam.corners.length > 0 && first !== undefined
+      ? ` from the end nearer notch ${first}`
+      : " from end to end";
+  return `Sew${start}${foot}.`;
 }
 
-function pivot(corners: readonly SeamCorner[], { format }: Work): string[] {
+function pivot({ corners }: Seam, { format }: Work): string[] {
   if (corners.length === 0) return [];
-  const places = corners.map(({ along }) => format.length(along));
-  const where =
-    places.length <= 3
-      ? `at ${places.join(", ")} from the start`
-      : `at each of the ${countOf(corners.length, "corner")}`;
+  const places = listWords(corners.map(({ along }) => format.length(along)));
+  const exact = `Pivot ${places} from the start.`;
   return [
-    `Stop with the needle down ${where}.`,
-    "Pivot the cloth round the needle at each corner.",
+    countWords(exact) <= mostWords
+      ? exact
+      : `Pivot at each of the ${countOf(corners.length, "corner")}.`,
   ];
 }
 
-function endSeam(seam: Seam, cover: Cover, work: Work): string[] {
-  if (seam.isRing) return ["Sew over the first stitches where the ring closes."];
-  return [
-    `Stop ${work.format.length(cover.seamAllowance)} from the other end.`,
-    "Backstitch at both ends.",
-  ];
+function checkOf(seam: Seam, name: string, work: Work): string {
+  const length = work.format.length(Math.max(...seam.length));
+  const [first] = seam.corners;
+  const corners =
+    first === undefined
+      ? ""
+      : `, with no pucker at the ${seam.corners.length === 1 ? "corner" : "corners"}`;
+  return `${capital(name)} should measure ${length}${seam.isRing ? " round" : ""}${corners}.`;
 }
 
 function capital(words: string): string {

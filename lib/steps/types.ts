@@ -20,6 +20,8 @@ export interface Step {
   readonly figure: string | null;
   /** Markdown the author added. */
   readonly notes: readonly string[];
+  /** Further names an author may call it by, where it stands for several steps. */
+  readonly alsoNamed?: readonly string[];
 }
 
 /** A safety message with the four parts ANSI Z535.6 asks for. */

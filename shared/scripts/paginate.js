@@ -5,9 +5,8 @@
 (function () {
   "use strict";
 
-  // As in print.css, in millimetres: margins of the page, and room for the title of a group of steps.
-  const margins = { across: 45, down: 50 };
-  const titleDepth = 18;
+  // As in print.css, in millimetres: margins of the page.
+  const margins = { across: 45, down: 44 };
 
   /** paged.js 0.4.3 leaves the head of a table behind when the table runs on: set it again. */
   function repeatHeads(page) {
@@ -24,20 +23,40 @@
     });
   }
 
-  /** A step that no page can hold is let run on: words first, then its figure. */
-  function loosenLongSteps(body) {
+  /** What no page can hold whole is let run on; a step then has its words first, then its figure. */
+  function loosenLongParts(body) {
     const { paperWidth, paperHeight } = document.documentElement.dataset;
     const width = body.style.width;
     body.style.width = paperWidth - margins.across + "mm";
     const ruler = document.createElement("div");
-    ruler.style.height = paperHeight - margins.down - titleDepth + "mm";
+    ruler.style.height = paperHeight - margins.down + "mm";
     body.appendChild(ruler);
     const room = ruler.getBoundingClientRect().height;
     ruler.remove();
-    body.querySelectorAll(".step").forEach(function (step) {
-      if (step.getBoundingClientRect().height > room) step.classList.add("long");
+    body.querySelectorAll(".step, .keep, .piece").forEach(function (part) {
+      if (part.getBoundingClientRect().height > room) part.classList.add("long");
     });
     body.style.width = width;
+  }
+
+  /** Room for the number of a page, taken up before the pages are laid out, so that nothing moves after. */
+  function addPlaceholders(body) {
+    body.querySelectorAll("a.ref").forEach(function (link) {
+      const number = document.createElement("span");
+      number.className = "page-number";
+      number.textContent = ", page\u00a000";
+      link.appendChild(number);
+    });
+  }
+
+  /** The page each link points at. One digit may stand where two had room, never the other way round. */
+  function writePageNumbers(pages) {
+    pages.querySelectorAll("a.ref").forEach(function (link) {
+      const target = document.getElementById(link.getAttribute("href").slice(1));
+      const page = target && target.closest(".pagedjs_page");
+      const number = link.querySelector(".page-number");
+      if (page && number) number.textContent = ", page\u00a0" + page.dataset.pageNumber;
+    });
   }
 
   function idsIn(root) {
@@ -49,7 +68,8 @@
   async function paginate() {
     const root = document.documentElement;
     await document.fonts.ready;
-    loosenLongSteps(document.body);
+    addPlaceholders(document.body);
+    loosenLongParts(document.body);
     const wanted = idsIn(document.body);
     const counts = { rows: document.querySelectorAll("tbody tr").length };
     class Heads extends window.Paged.Handler {
@@ -59,6 +79,7 @@
     }
     window.Paged.registerHandlers(Heads);
     const flow = await window.PagedPolyfill.preview();
+    writePageNumbers(document.querySelector(".pagedjs_pages"));
     const found = new Set(idsIn(document.querySelector(".pagedjs_pages")));
     const missing = wanted.filter(function (id) {
       return !found.has(id);

@@ -1,0 +1,44 @@
+import type { Step } from "../steps/types.ts";
+import { drawClear } from "./figure-source.ts";
+import type { FigureRoom, FigureSource } from "./figure-source.ts";
+import type { StepText } from "./pages.ts";
+
+/** Room beside the words of a step. @source our choice: leaves 50 characters a line on A4 and Letter */
+const besideRooms: readonly FigureRoom[] = [
+  { width: 72, height: 55 },
+  { width: 72, height: 75 },
+];
+/** Room below the words, so that words and figure share a page. */
+const belowRooms: readonly FigureRoom[] = [
+  { width: 165, height: 60 },
+  { width: 165, height: 80 },
+  { width: 165, height: 110 },
+];
+
+/** The drawing of a step in the least room in which its labels keep clear; none where no room will do. */
+export function chooseStepFigure(
+  step: Step,
+  figures: FigureSource,
+): Pick<StepText, "figure" | "arrangement"> {
+  const id = figureOf(step, figures);
+  if (id === null) return { figure: null, arrangement: "bare" };
+  const beside = drawClear(figures, id, besideRooms);
+  if (beside !== null) return { figure: beside, arrangement: "beside" };
+  const below = drawClear(figures, id, belowRooms);
+  return below === null
+    ? { figure: null, arrangement: "bare" }
+    : { figure: below, arrangement: "below" };
+}
+
+/**
+ * The drawing the step asks for, or a better one: a block shows its own shape rather than the finished
+ * form, and slabs glued into one block are not shown as a form that is not there yet.
+ */
+function figureOf({ figure, makes, group }: Step, { ids }: FigureSource): string | null {
+  if (figure === null) return null;
+  const solid = /^solid\/([^/]+)$/.exec(figure)?.[1];
+  if (solid === undefined || group !== "Foam") return ids.includes(figure) ? figure : null;
+  const block = makes.flatMap((made) => /\bblock ([^ ]+)/.exec(made)?.[1] ?? [])[0];
+  const better = [`layers/${solid}/${block}`, `block/${solid}/${block}`];
+  return better.find((id) => ids.includes(id)) ?? null;
+}

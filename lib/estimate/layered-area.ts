@@ -1,0 +1,16 @@
+import type { Mm2 } from "../plane/types.ts";
+import type { Solid } from "../solids/types.ts";
+import { blockSpec, coatedLayers, foamLayers, isCutInLayers } from "./foam-layers.ts";
+import type { Work } from "./types.ts";
+
+/** Area to coat between the layers of all blocks of a solid, both faces of each joint. */
+export function layeredArea(
+  solid: Solid,
+  { project, slabs }: Pick<Work, "project" | "slabs">,
+): Mm2 {
+  return solid.blocks.reduce((sum, block) => {
+    const layers = foamLayers(`${solid.id}/${block.id}`, slabs);
+    const isCutFirst = isCutInLayers(blockSpec(solid.id, block.id, project), block, layers);
+    return sum + coatedLayers(block, layers, { isCutFirst });
+  }, 0);
+}
