@@ -3,11 +3,15 @@ import { flattenLoop } from "../plane/flatten-loop.ts";
 import { mergeCollinear } from "../plane/merge-collinear.ts";
 import { add, cross, dot, leftOf, scale, subtract, unit } from "../plane/points.ts";
 import { pointAlong, line } from "../plane/segments.ts";
+import { thinCorners } from "../plane/thin-corners.ts";
 
 /** A notch sharper than this has no room for two allowances near its tip. @source our choice */
 const sharpest: Radians = Math.PI / 6;
 /** Where along an edge the room in front of it is measured. */
 const shares = [0.02, 0.25, 0.5, 0.75, 0.98] as const;
+
+/** Round outlines are looked at as corners this near them. @source our choice: chalk is thicker */
+const roughly: Mm = 0.5;
 
 /**
  * Whether some slit or notch of an outline is too narrow for the allowances on both its edges: from
@@ -15,7 +19,7 @@ const shares = [0.02, 0.25, 0.5, 0.75, 0.98] as const;
  */
 export function isTooNarrow(loop: Loop, allowance: Mm): boolean {
   if (allowance <= 0) return false;
-  const corners = flattenLoop(mergeCollinear(loop), 0.5);
+  const corners = thinCorners(flattenLoop(mergeCollinear(loop), roughly), roughly);
   return corners.some(
     (corner, i) =>
       isSharpNotch(corners, i) || facesAnEdge(corners, i, corner, 2 * allowance - 1e-3),
