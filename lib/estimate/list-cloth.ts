@@ -56,11 +56,12 @@ function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
 
 /** Why the length to buy is not just what the lay takes. */
 function buyWords(lay: Lay, stock: FabricStock, { length }: Format): string {
-  const repeat = stock.repeat?.along ?? 0;
-  const start =
-    repeat > 0 && lay.short > 0 ? ", with one repeat to start the print where you want it" : "";
-  const onHand = lay.have > 0 ? `With ${length(lay.have)} on hand, ` : "";
-  return `${onHand}${length(lay.short)} is missing${start}. Ask for ${length(lay.buy)}, the next length shops cut`;
+  const hasStart = (stock.repeat?.along ?? 0) > 0 && lay.short > 0;
+  const start = hasStart ? ", with one repeat to start the print where you want it" : "";
+  const ask = `Ask for ${length(lay.buy)}, the next length shops cut`;
+  if (lay.have > 0)
+    return `With ${length(lay.have)} on hand, ${length(lay.short)} is missing${start}. ${ask}`;
+  return hasStart ? `${length(lay.short)} is needed${start}. ${ask}` : ask;
 }
 
 function percent(share: number): string {
