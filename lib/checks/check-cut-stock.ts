@@ -33,8 +33,8 @@ function missingStock(plan: CutPlan, label: string): Finding[] {
   const nearest = plan.short.map(({ remedy }) => sentence(remedy));
   const most =
     plan.lowerBound > plan.have
-      ? `Buy ${missing} more. No plan can do with ${plan.have}.`
-      : `Buy ${missing} more. By volume alone ${plan.lowerBound} would do.`;
+      ? `Buy ${missing} more: ${plan.have} cannot hold the parts, however they are cut.`
+      : `Buy ${missing} more.`;
   return [
     {
       id: `${plan.kind}-short/${plan.stock}`,

@@ -33,11 +33,13 @@ function lineFor(lay: Lay, stock: FabricStock, work: Work): Material {
 function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
   const usable = lay.width - 2 * lay.selvedge;
   const sentences = [
-    `${countOf(lay.places.length, "piece")} laid on ${format.length(usable)} of usable width ` +
-      `${lay.places.length === 1 ? "takes" : "take"} ${format.length(lay.length)}, with ${Math.round(lay.yield * 100)} % of it used.`,
+    `${countOf(lay.places.length, "piece")} laid out on ${format.length(usable)} between the selvedges ` +
+      `${lay.places.length === 1 ? "takes" : "take"} ${format.length(lay.length)}; ${Math.round(lay.yield * 100)} % of that becomes pieces.`,
   ];
   if (stock.repeat !== null && stock.repeat.along > 0) {
-    sentences.push(`The print repeats every ${format.length(stock.repeat.along)}.`);
+    sentences.push(
+      `The print repeats every ${format.length(stock.repeat.along)}, and matching it takes some of the rest.`,
+    );
   }
   if (stock.shrink > 0) {
     sentences.push(`The pieces are cut ${percent(stock.shrink)} larger for the first wash.`);
@@ -54,10 +56,12 @@ function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
 
 /** Why the length to buy is not just what the lay takes. */
 function buyWords(lay: Lay, stock: FabricStock, { length }: Format): string {
-  const repeat = stock.repeat?.along ?? 0;
-  const start = repeat > 0 && lay.short > 0 ? ", one repeat for the start included" : "";
-  const onHand = lay.have > 0 ? `With ${length(lay.have)} on hand, ` : "";
-  return `${onHand}${length(lay.short)} must be bought${start}, and shops sell ${length(lay.buy)}`;
+  const hasStart = (stock.repeat?.along ?? 0) > 0 && lay.short > 0;
+  const start = hasStart ? ", with one repeat to start the print where you want it" : "";
+  const ask = `Ask for ${length(lay.buy)}, the next length shops cut`;
+  if (lay.have > 0)
+    return `With ${length(lay.have)} on hand, ${length(lay.short)} is missing${start}. ${ask}`;
+  return hasStart ? `${length(lay.short)} is needed${start}. ${ask}` : ask;
 }
 
 function percent(share: number): string {

@@ -38,11 +38,11 @@ function basisOf(plan: CutPlan, project: Project, format: Format): string {
   const kerf = project.stock.flatMap((one) =>
     one.id === plan.stock && "kerf" in one ? [one.kerf] : [],
   );
-  const lost = (kerf[0] ?? 0) > 0 ? `, each ${format.length(kerf[0] ?? 0)} wide` : "";
+  const lost = (kerf[0] ?? 0) > 0 ? `, each ${format.length(kerf[0] ?? 0)} wide for the saw` : "";
   const proof =
     plan.needed === plan.lowerBound
-      ? " No plan can use fewer."
-      : ` By volume alone ${countOf(plan.lowerBound, plan.kind)} would do.`;
+      ? " Fewer cannot do."
+      : ` ${capital(countOf(plan.lowerBound, plan.kind))} would hold the parts, if they could be cut from it without waste.`;
   return (
     `${countOf(parts, "part")} cut from ${countOf(plan.needed, plan.kind)} ` +
     `with ${countOf(cuts, "cut")}${lost}.${proof}`
@@ -58,4 +58,8 @@ function sizeOf(stock: CutStock, { sizes }: Format): string {
     case "board":
       return sizes([...stock.section, stock.length]);
   }
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

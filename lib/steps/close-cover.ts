@@ -56,7 +56,7 @@ export function closeCover(cover: Cover, work: Work): Step[] {
           ...common,
           actions: [
             `Turn in the allowances along the opening of the ${filled}.`,
-            "Pin the edges together every few centimetres.",
+            `Pin the edges together every ${work.format.length(work.project.units === "in" ? 50.8 : 50)}.`,
             "Knot a doubled thread.",
             `Sew the opening shut with ladder stitches, using the hand needle.`,
             "Hide the last knot inside.",

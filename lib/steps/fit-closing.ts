@@ -13,6 +13,10 @@ export function fitClosing(cover: Cover, work: Work): Step[] {
   const panels = [...new Set(open.flatMap((seam) => seam.panels))].map((panel) =>
     panelName(cover, panel, work),
   );
+  // A zip that turns a corner needs the cloth clipped and its own tape snipped there.
+  const corners = [
+    ...new Set(open.flatMap((seam) => seam.corners.flatMap(({ clip }) => clip ?? []))),
+  ].map((panel) => panelName(cover, panel, work));
   const common = {
     group: "Closing",
     check: `The open run should be ${work.format.length(closing.run)}.`,
@@ -27,16 +31,32 @@ export function fitClosing(cover: Cover, work: Work): Step[] {
           id: `zip-${cover.solid}`,
           title: "Sew in the zip",
           actions: [
+            ...corners.map(
+              (panel) =>
+                `Clip each inward corner of ${panel} to just short of the seam line with the cloth scissors.`,
+            ),
             `Pin ${edges} together, right sides facing.`,
             "Baste along the seam line with long stitches on the sewing machine.",
             "Press the allowances open with the iron.",
             "Lay the zip face down along the seam, its teeth on the stitches.",
+            ...(corners.length > 0
+              ? ["Snip the tape of the zip at each corner, well short of the teeth."]
+              : []),
             "Sew down both sides of the zip with the zip foot.",
             "Sew across each end of the zip three times.",
             "Unpick the basting.",
             "Open the zip by half.",
           ],
-          uses: [...panels, "zip", "zip foot", "pins", "sewing machine", "iron", "thread"],
+          uses: [
+            ...panels,
+            "zip",
+            "zip foot",
+            ...(corners.length > 0 ? ["cloth scissors"] : []),
+            "pins",
+            "sewing machine",
+            "iron",
+            "thread",
+          ],
           makes: names,
           remedy: "Unpick one side of the zip if the edges do not meet level.",
         }),

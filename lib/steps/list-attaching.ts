@@ -29,19 +29,24 @@ function sewOn({ id, piece, on, at }: Attachment, cover: Cover, work: Work): Ste
   const panel = cover.panels.find((one) => one.faces.some((member) => member.face === face?.id));
   const name =
     panel === undefined ? `cloth of the ${cover.solid}` : panelName(cover, panel.id, work);
-  const place = (value: number | "centre") =>
-    value === "centre" ? "centred" : work.format.length(value);
+  const [across, up] = at.map((value) =>
+    value === "centre" ? "half way" : work.format.length(value),
+  );
+  // Is the face the whole panel, so that the panel's name says where?
+  const where =
+    panel === undefined || panel.faces.length === 1 ? name : `the ${face?.label ?? on} of ${name}`;
   return makeStep({
     id: `attach-${cover.solid}-${id}`,
     group,
     title: `Sew the ${label} to ${name}`,
     actions: [
-      `Measure on the ${face?.label ?? on} of ${name}: ${place(at[0])} across, ${place(at[1])} up from the lower edge.`,
-      `Pin the ${label} there, right side up.`,
+      `Measure on ${where} from the seam lines at its left and lower edges.`,
+      `Mark a point ${across} across, ${up} up, with tailor's chalk.`,
+      `Pin the middle of the ${label} on the mark, right side up.`,
       "Sew each end down in a square with a cross, with the sewing machine.",
       "Backstitch at both ends.",
     ],
-    uses: [label, name, "tape measure", "pins", "sewing machine", "thread"],
+    uses: [label, name, "tape measure", "tailor's chalk", "pins", "sewing machine", "thread"],
     check: "It should hold when you pull at it hard.",
     remedy: "Sew over the square once more.",
     figure: panel === undefined ? null : `panel/${pieceOf(cover, panel.id)}`,

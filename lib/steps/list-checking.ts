@@ -25,7 +25,10 @@ export function listChecking(work: Work): Step[] {
     ...printed.map(({ label }) => `Mark an arrow on the ${label} the way the print runs.`),
   ];
   const sizes = [
-    ...plans.map((plan) => `${labelOf(plan.stock)} ${format.sizes(plan.used[0]?.size ?? [])}`),
+    ...plans.map(
+      (plan) =>
+        `${labelOf(plan.stock)} ${format.sizes(plan.used[0]?.size ?? [])}${plan.kind === "board" ? " long" : ""}`,
+    ),
     ...lays.map(
       (lay) =>
         `${labelOf(lay.stock)} ${format.length(lay.width - 2 * lay.selvedge)} wide between the selvedges`,
@@ -39,7 +42,7 @@ export function listChecking(work: Work): Step[] {
       actions,
       uses: ["tape measure", ...(printed.length > 0 ? ["tailor's chalk"] : []), ...stock, ...cloth],
       check: `It should measure: ${sizes.join(", ")}.`,
-      remedy: "Put the true sizes into the project file and print the booklet again.",
+      remedy: "Have the true sizes put into the project file and the booklet printed again.",
       notes:
         project.copies > 1
           ? [

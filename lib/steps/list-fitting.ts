@@ -55,11 +55,17 @@ function wrapFoam(solid: Solid, work: Work): Step[] {
   ];
 }
 
+/** Foam gives this much by itself when it is pushed. Our choice. */
+const worthSaying = 0.03;
+
 function insertFoam(solid: Solid, cover: Cover, work: Work): Step {
   const foam = wholeFoam(solid, work);
   const name = coverName(solid.id);
   const { opening } = cover;
   const give = opening?.give ?? 0;
+  const blocks = work.project.solids.find(({ id }) => id === solid.id)?.blocks ?? [];
+  const isRound =
+    blocks.length > 0 && blocks.every(({ kind }) => kind === "cylinder" || kind === "frustum");
   const run = opening === null ? "" : ` It is ${work.format.length(opening.run)} long.`;
   const seams = new Set(opening?.seams ?? []);
   const beside = [
@@ -71,13 +77,13 @@ function insertFoam(solid: Solid, cover: Cover, work: Work): Step {
     title: `Put the foam into the ${name}`,
     actions: [
       `Turn the ${name} right side out through the opening.`,
-      "Push out each corner with a finger.",
+      isRound ? "Push out the seams with a finger." : "Push out each corner with a finger.",
       `Turn the ${foam} the way the up arrows of the panels show.`,
-      ...(give > 0.005
-        ? [`Squeeze the ${foam} by about ${Math.max(1, Math.round(give * 100))} % as it goes in.`]
+      ...(give > worthSaying
+        ? [`Squeeze the ${foam} by about ${Math.round(give * 100)} % as it goes in.`]
         : []),
       `Feed the ${foam} in, far end first.`,
-      "Work the foam into every corner.",
+      isRound ? "Work the foam up to the seams all round." : "Work the foam into every corner.",
       "Smooth the allowances towards the sides, where they fill the edges.",
     ],
     uses: [name, foam, ...beside.map((panel) => panelName(cover, panel, work))],

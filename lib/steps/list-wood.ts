@@ -39,8 +39,12 @@ function sawStock(plan: CutPlan, alike: AlikeStock, work: Work): Step {
       `Lay ${name} as the figure shows.`,
       ...cutLines(used.cuts, "marker", work.format),
       `Clamp ${name} to the bench.`,
-      `Saw one line at a time, on its waste side, in the order of the numbers.`,
-      ...(kerf > 0 ? ["Measure again before the next cut: the saw takes its width."] : []),
+      "Saw on the far side of each line, in the order of the numbers.",
+      ...(kerf > 0
+        ? [
+            `Measure each part before the next cut: the lines allow ${work.format.length(kerf)} for the saw.`,
+          ]
+        : []),
       ...(isFree ? ["Saw outside a curved line, for sanding back to it."] : []),
       "Write its name on each part with the marker.",
     ],
