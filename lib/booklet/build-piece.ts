@@ -37,15 +37,19 @@ export function buildPiece(
   const id = pieceAnchor(piece, cover);
   const name = cover === null ? piece.id : (piece.panel ?? piece.id);
   const edges = piece.edges.map((edge) => ({ edge, text: edgeText(edge, piece, cover, format) }));
+  const figure = pieceFigure(piece, cover, figures);
   const walk = describeWalk(piece.outline.outer, id, format, edges);
   return {
     kind: "piece",
     id,
     title: panel === null ? titleOf(piece.label) : `Panel ${panel.id}: ${piece.label}`,
     letter: name,
-    facts: pieceFacts(piece, plan, format),
+    facts: [
+      ...pieceFacts(piece, plan, format),
+      ...(figure === null ? [] : [{ label: "Drawn", value: lowerFirst(figure.scale) }]),
+    ],
     warnings: pieceWarnings(piece, panel, plan),
-    figure: pieceFigure(piece, cover, figures),
+    figure,
     walk,
     edges:
       walk.legs.length > 0
@@ -68,6 +72,8 @@ function pieceFacts(piece: Piece, { project }: Plan, format: Format): readonly F
     { label: "Finished size", value: format.size([max[0] - min[0], max[1] - min[1]]) },
   ];
 }
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): readonly string[] {
   const cloth = project.stock.find(({ id }) => id === piece.stock);
@@ -102,14 +108,9 @@ function pieceFigure(piece: Piece, cover: Cover | null, figures: FigureSource): 
   const id = ids.find((each) => figures.ids.includes(each));
   if (id === undefined) return null;
   const largest = figures.draw(id, pieceRooms.at(-1));
-  const least = Math.min(legible, worthSaving * drawnSize(largest, piece));
-  return (
-    drawClear(figures, id, pieceRooms, (figure) => drawnSize(figure, piece) >= least) ?? largest
-  );
+  const least = Math.min(legible, worthSaving * (largest.drawn ?? 0));
+  return drawClear(figures, id, pieceRooms, ({ drawn = 0 }) => drawn >= least) ?? largest;
 }
-
-/** Longer side of the piece as it stands on the paper; 0 where the drawing is not to scale. */
-const drawnSize = ({ ratio = 0 }: Figure, { cutSize }: Piece): Mm => ratio * Math.max(...cutSize);
 
 const edgeTable = (edges: readonly EdgeText[], id: string): Table | null =>
   tableOrNull(`${id}-edges`, "Edges, in order anticlockwise", {

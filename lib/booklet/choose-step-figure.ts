@@ -1,3 +1,4 @@
+import type { Figure } from "../drawing/types.ts";
 import type { Step } from "../steps/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
@@ -23,13 +24,16 @@ export function chooseStepFigure(
   const id = figureOf(step, figures);
   // The lay fills a page of its own: the step names it.
   if (id === null || id.startsWith("lay/")) return { figure: null, arrangement: "bare" };
-  const beside = drawClear(figures, id, besideRooms);
+  const beside = drawClear(figures, id, besideRooms, isLegible);
   if (beside !== null) return { figure: beside, arrangement: "beside" };
-  const below = drawClear(figures, id, belowRooms);
+  const below = drawClear(figures, id, belowRooms, isLegible);
   return below === null
     ? { figure: null, arrangement: "bare" }
     : { figure: below, arrangement: "below" };
 }
+
+/** A piece drawn shorter than this shows nothing but its labels. @source our choice */
+const isLegible = ({ drawn = Infinity }: Figure): boolean => drawn >= 45;
 
 /**
  * The drawing the step asks for, or a better one: a block shows its own shape rather than the finished

@@ -35,7 +35,7 @@ export function drawPanel(
       title: pieceName(piece),
       alt: describePiece(input, piece, panel),
       scale: fitted.note,
-      ratio: fitted.scale,
+      drawn: fitted.scale * Math.max(...piece.cutSize),
     },
     fitted.picture,
     limits,

@@ -1,4 +1,4 @@
-import type { Ratio } from "../plane/types.ts";
+import type { Mm } from "../plane/types.ts";
 import { boxOfInks, growBox, shiftInks } from "./boxes.ts";
 import { findCollisions } from "./find-collisions.ts";
 import type { Figure, FigureLimits, Picture } from "./types.ts";
@@ -9,8 +9,7 @@ export interface FigureWords {
   readonly title: string;
   readonly alt: string;
   readonly scale: string;
-  /** Paper over real, where sizes may be taken from the drawing. */
-  readonly ratio?: Ratio;
+  readonly drawn?: Mm;
 }
 
 /** White round the ink, so that wide lines are not cut at the edge. */

@@ -5,7 +5,8 @@ import type { LengthStyle } from "../units/types.ts";
 import { boxOfPoints } from "./boxes.ts";
 import { type Dimension, drawDimension, fitsBetween } from "./draw-dimension.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
-import type { Ink, ToPaper } from "./types.ts";
+import { measureText } from "./measure-text.ts";
+import type { Box, Ink, ToPaper } from "./types.ts";
 
 /** What sizes are read from: a seam line and a cut line, which may be one and the same. */
 export type SizedShape = Pick<Piece, "finished" | "outline" | "cutSize">;
@@ -55,15 +56,59 @@ export function pieceSizes(piece: SizedShape, toPaper: ToPaper, style: LengthSty
       if (inks.length === before) lane -= 1;
     }
     const [finished, whole] = realSizes(piece, axis);
-    const word = isBare ? "" : " finished";
+    const finishedText = `${formatLength(finished, style)}${isBare ? "" : " finished"}`;
+    const cutText = `${formatLength(whole, style)} cut`;
+    if (axis === 1 && isLow(seam, finishedText)) {
+      inks.push(...lowSizes(seam, cut, { finishedText, cutText, lane, isBare }));
+      continue;
+    }
     lane += 1;
-    inks.push(...overall(place, axis, seam, `${formatLength(finished, style)}${word}`));
+    inks.push(...overall(place, axis, seam, finishedText));
     if (!isBare) {
       lane += 1;
-      inks.push(...overall(place, axis, cut, `${formatLength(whole, style)} cut`));
+      inks.push(...overall(place, axis, cut, cutText));
     }
   }
   return inks;
+}
+
+/** Height at which a level figure stands between its arrows: its own 3.6 mm, air and two arrows. */
+const levelFigure: Mm = 12.5;
+
+/** Is it too low for a figure that reads upwards along its side? */
+const isLow = ({ top, bottom }: Box, text: string): boolean => !fitsBetween(bottom - top, text);
+
+/** Heights of a strip: figures that read level, the finished one to the left, the cut one to the right. */
+function lowSizes(
+  seam: Box,
+  cut: Box,
+  how: {
+    readonly finishedText: string;
+    readonly cutText: string;
+    readonly lane: number;
+    readonly isBare: boolean;
+  },
+): Ink[] {
+  const { finishedText, cutText, lane, isBare } = how;
+  // A figure in the middle of its line needs half its width; beyond its arrows it stands outside.
+  const reach = ({ top, bottom }: Box, text: string): Mm =>
+    LANE + (bottom - top >= levelFigure ? measureText(text, "label") / 2 : 0);
+  const left = drawDimension({
+    from: [cut.left, seam.bottom],
+    to: [cut.left, seam.top],
+    offset: [-LANE * lane - reach(seam, finishedText), 0],
+    text: finishedText,
+  });
+  if (isBare) return left;
+  return [
+    ...left,
+    ...drawDimension({
+      from: [cut.right, cut.bottom],
+      to: [cut.right, cut.top],
+      offset: [reach(cut, cutText), 0],
+      text: cutText,
+    }),
+  ];
 }
 
 function overall(

@@ -1,5 +1,5 @@
 import type { CutPlan, Lay } from "../packing/types.ts";
-import type { Mm, Point, Ratio } from "../plane/types.ts";
+import type { Mm, Point } from "../plane/types.ts";
 import type { Project } from "../project/types.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import type { Solid } from "../solids/types.ts";
@@ -132,8 +132,8 @@ export interface Figure {
   readonly height: Mm;
   /** Labels that could not be placed clear of others or of the figure's edge; empty when all is well. */
   readonly collisions: readonly string[];
-  /** Paper over real, for flat figures that are drawn to scale. */
-  readonly ratio?: Ratio;
+  /** How long the thing itself is drawn, dimensions and words left out; for flat pieces. */
+  readonly drawn?: Mm;
 }
 
 /** Full-size sheets are printed on this. */
