@@ -1,6 +1,6 @@
 import type { Count, Mm } from "../plane/types.ts";
 import { perEdge } from "./no-fit.ts";
-import { randomBelow } from "./random.ts";
+import { randomBelow } from "../plane/random.ts";
 import type { SearchState } from "./search-state.ts";
 import { pushOut } from "./push-out.ts";
 import { type Surroundings, lookRound, overlapCost } from "./surroundings.ts";

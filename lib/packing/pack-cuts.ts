@@ -4,7 +4,7 @@ import { chooseStock } from "./choose-stock.ts";
 import { cutBound } from "./cut-bound.ts";
 import { type CutBin, type CutJob, type CutTree, content } from "./cut-job.ts";
 import { type FitRule, fillGreedy } from "./fill-greedy.ts";
-import { randomBelow, seededRandom } from "./random.ts";
+import { randomBelow, seededRandom } from "../plane/random.ts";
 
 /** Stock cut up, and the fewest pieces of stock any plan could use. */
 export interface PackedCuts {

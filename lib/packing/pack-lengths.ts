@@ -2,7 +2,7 @@ import type { Count } from "../plane/types.ts";
 import { type Pattern, bestPattern } from "./best-pattern.ts";
 import { fillTight } from "./fill-tight.ts";
 import { patternShares } from "./pattern-bound.ts";
-import { type Random, seededRandom } from "./random.ts";
+import { type Random, seededRandom } from "../plane/random.ts";
 
 /** Boards cut by patterns, one pattern a board, and the fewest boards any plan can use. */
 export interface PackedLengths {

@@ -2,7 +2,7 @@ import type { Count, Mm } from "../plane/types.ts";
 import { stripLength } from "./clear-place.ts";
 import type { NoFit } from "./no-fit.ts";
 import type { NoFitTable } from "./no-fit-table.ts";
-import { type Random, seededRandom } from "./random.ts";
+import { type Random, seededRandom } from "../plane/random.ts";
 import type { Strip, StripJob } from "./strip-types.ts";
 
 /**

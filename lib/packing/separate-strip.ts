@@ -1,7 +1,7 @@
 import type { Count, Mm } from "../plane/types.ts";
 import { type SampleCounts, findPlace } from "./find-place.ts";
 import { noFitDepth, touching } from "./no-fit-depth.ts";
-import { shuffle } from "./random.ts";
+import { shuffle } from "../plane/random.ts";
 import type { SearchState } from "./search-state.ts";
 
 /** Weights of overlaps that last grow by these factors, the deepest overlap's by the larger. */

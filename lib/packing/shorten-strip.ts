@@ -1,7 +1,7 @@
 import type { Mm } from "../plane/types.ts";
 import type { SampleCounts } from "./find-place.ts";
 import type { NoFitTable } from "./no-fit-table.ts";
-import { randomBelow } from "./random.ts";
+import { randomBelow } from "../plane/random.ts";
 import { type SearchState, readStrip, restore, startSearch } from "./search-state.ts";
 import { separateStrip } from "./separate-strip.ts";
 import { settleStrip } from "./settle-strip.ts";

@@ -31,8 +31,8 @@ export interface Grower {
  */
 export function growCandidates(
   graph: FaceGraph,
-  seamed: ReadonlySet<string> = new Set(),
-  allowance: Mm = 0,
+  seamed: ReadonlySet<string>,
+  allowance: Mm,
 ): Grower {
   const twins = findTwins(graph);
   const known = new Map<string, Candidate | null>();

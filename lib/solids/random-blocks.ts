@@ -1,5 +1,5 @@
 import type { Count, Mm, Point } from "../plane/types.ts";
-import { seededRandom, type RandomNumbers } from "../plane/seeded-random.ts";
+import { seededRandom, type Random } from "../plane/random.ts";
 import type { BlockSpec, Place, UprightCorner } from "../project/types.ts";
 
 /** Most blocks in one random form. */
@@ -18,7 +18,7 @@ export function randomBlocks(seed: Count): readonly BlockSpec[] {
   return blocks;
 }
 
-function randomBlock(id: string, random: RandomNumbers, grid: Mm): BlockSpec {
+function randomBlock(id: string, random: Random, grid: Mm): BlockSpec {
   const length = (least: Mm, longest: Mm): Mm => {
     const steps = Math.round((least + random() * (longest - least)) / grid);
     // Division by a whole number keeps tenths as exact as they can be.
@@ -64,7 +64,7 @@ function randomBlock(id: string, random: RandomNumbers, grid: Mm): BlockSpec {
 const upright: readonly UprightCorner[] = ["front-left", "front-right", "back-right", "back-left"];
 
 /** A bay, an L or a triangle, walked either way round. */
-function randomOutline(size: () => Mm, random: RandomNumbers): readonly Point[] {
+function randomOutline(size: () => Mm, random: Random): readonly Point[] {
   const [a, b, c, d] = [size(), size(), size(), size()];
   const shapes: readonly (readonly Point[])[] = [
     [

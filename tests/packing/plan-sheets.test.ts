@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planSheets } from "../../lib/packing/plan-sheets.ts";
-import { seededRandom, shuffle } from "../../lib/packing/random.ts";
+import { seededRandom, shuffle } from "../../lib/plane/random.ts";
 import type { Part } from "../../lib/packing/types.ts";
 import { expectSoundPlans, part, sheet } from "./cut-cases.ts";
 
