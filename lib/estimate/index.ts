@@ -14,6 +14,7 @@ export { countOf } from "./count-of.ts";
 export { containerCoverage, containersFor } from "./coverage.ts";
 export { finishArea } from "./finish-area.ts";
 export { foamMass } from "./foam-mass.ts";
+export { layeredArea } from "./layered-area.ts";
 export { listMaterials } from "./list-materials.ts";
 export { makeFormat } from "./make-format.ts";
 export { nextStockLength } from "./next-stock-length.ts";

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { checks, listFindings } from "../../lib/checks/list-findings.ts";
 import type { Work } from "../../lib/estimate/types.ts";
 import * as make from "../fixtures/plans/make.ts";
+import fire from "../../shared/safety/fire.json" with { type: "json" };
 import { benchPad } from "../fixtures/plans/bench-pad.ts";
 import { cornerSeat } from "../fixtures/plans/corner-seat.ts";
 import { toyCrate } from "../fixtures/plans/toy-crate.ts";
@@ -457,6 +458,31 @@ describe("findings", () => {
       expect(text).not.toMatch(/undefined|NaN|Infinity|null/);
     }
     expect(finding.source.length).toBeGreaterThan(10);
+  });
+
+  // Our choice, after a reader gave up half way: what the matter is in 55 words, what to do in 45, and
+  // the address last in the source, after the last comma or semicolon.
+  const countries = Object.values(fire.countries).map(({ message, remedy, source }) => ({
+    id: message.slice(0, 30),
+    message,
+    remedy: `${fire.always} ${remedy}`,
+    source,
+  }));
+  test.each([...everything, ...countries])("$id is short", ({ message, remedy, source }) => {
+    const words = (text: string) => text.split(/\s+/).length;
+    expect(words(message)).toBeLessThanOrEqual(55);
+    expect(words(remedy)).toBeLessThanOrEqual(45);
+    if (source.includes("http")) expect(source).toMatch(/^((?!http).)*[,;] https?:\/\/[^\s,;]+$/);
+  });
+
+  test("the fire finding names the rule of its country and sends the reader to those who know", () => {
+    const { US, GB } = fire.countries;
+    expect(US.message).toMatch(/United States.*16 CFR 1640.*TB 117-2013/);
+    expect(GB.message).toMatch(/United Kingdom.*Regulations 1988.*2025/);
+    for (const { remedy } of Object.values(fire.countries))
+      expect(remedy).toMatch(
+        /your (state and local rules|trading standards office|local authority)/,
+      );
   });
 
   test("none claims conformity", () => {

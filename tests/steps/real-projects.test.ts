@@ -29,7 +29,22 @@ describe("steps of projects read from files", () => {
       if (figure !== null && drawn.test(figure)) expect(figures).toContain(figure);
     }
     for (const { basis } of plan.materials) expect(basis).not.toMatch(/undefined|NaN|Infinity/);
+    const made = plan.steps.map(({ id }) => id);
+    expect(new Set(made).size).toBe(made.length);
     const ids = plan.findings.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+describe("foam of one outline all through", () => {
+  // Common practice, no source: a knife cuts a disc of one slab truer than a drum of three.
+  test("is cut in its layers before they are glued, and a box is glued as it is", () => {
+    const ids = (name: string) =>
+      plans
+        .filter((one) => one.name === name)
+        .flatMap(({ project }) => computePlan(project).steps.map(({ id }) => id));
+    const pouf = ids("round-pouf").filter((id) => /^(shape|layer)-/.test(id));
+    expect(pouf.map((id) => id.split("-")[0])).toEqual(["shape", "layer"]);
+    expect(ids("bay-pad").filter((id) => id.startsWith("layer-"))).toEqual([]);
   });
 });
