@@ -1,5 +1,6 @@
+import type { Figure } from "../drawing/types.ts";
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
-import { firstFigure } from "./figure-source.ts";
+import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "./make-format.ts";
 import { cutAnchor } from "./anchors.ts";
@@ -8,7 +9,11 @@ import type { CutSheet } from "./pages.ts";
 import { figures, makeTable, tableOrNull, words } from "./table.ts";
 
 /** Room that leaves the cuts and the parts on the same page where they can be. */
-const sheetRoom: FigureRoom = { width: 165, height: 100 };
+const sheetRooms: readonly FigureRoom[] = [
+  { width: 165, height: 60 },
+  { width: 165, height: 80 },
+  { width: 165, height: 100 },
+];
 
 /** One sheet for each slab, sheet or board that is cut, with its cuts in order. */
 export const buildCutSheets = (
@@ -33,7 +38,7 @@ function buildCutSheet(
   return {
     id,
     title: `${titleOf(label)}, ${plan.kind} ${number} of ${plan.used.length}: ${format.size(used.size)}`,
-    figure: firstFigure(drawings, [`${plan.kind}/${plan.stock}/${number}`], sheetRoom),
+    figure: sheetFigure(`${plan.kind}/${plan.stock}/${number}`, drawings),
     cuts: tableOrNull(`${id}-cuts`, "Cuts, in this order", {
       columns: [figures("Cut"), words("How"), figures("At"), words("From")],
       rows: used.cuts.map((cut) => [
@@ -60,6 +65,12 @@ function buildCutSheet(
       ]),
     }),
   };
+}
+
+/** In the least room in which its labels keep clear, else in all there is. */
+function sheetFigure(id: string, drawings: FigureSource): Figure | null {
+  if (!drawings.ids.includes(id)) return null;
+  return drawClear(drawings, id, sheetRooms) ?? drawings.draw(id, sheetRooms.at(-1));
 }
 
 export function partName({ part, copy, layer }: CutPlace): string {

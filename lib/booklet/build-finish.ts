@@ -1,7 +1,7 @@
 import type { FinishPage } from "./pages.ts";
 import type { Format } from "./make-format.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
-import { tableOrNull, words } from "./table.ts";
+import { figures, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
 const axes = ["length", "depth", "height"] as const;
@@ -40,11 +40,11 @@ export function buildFinish({ covers, steps, project }: Plan, format: Format): F
       : [{ label: `Closing of the ${openHyphens(solid)}`, value: closing.basis }]),
   ]);
   const remedies = tableOrNull("finish-remedies", "What to do when it does not fit", {
-    columns: [words("Step"), words("Check"), words("If it does not")],
-    rows: steps.flatMap(({ title, check, remedy }, i) =>
+    columns: [figures("Step"), words("Check"), words("If it does not")],
+    rows: steps.flatMap(({ check, remedy }, i) =>
       check === null || remedy === null || steps.findIndex((step) => step.remedy === remedy) < i
         ? []
-        : [[title, check, remedy]],
+        : [[`${i + 1}`, check, remedy]],
     ),
   });
   const care = careWords(project.stock);

@@ -39,9 +39,7 @@ export function buildFoam(plan: Plan, figures: FigureSource, format: Format): Fo
         ]),
       ),
     }),
-    figures: withFoam.flatMap(({ id }) =>
-      [`blocks/${id}`, `glue/${id}`].flatMap((name) => figuresUnder(figures, name)),
-    ),
+    figures: withFoam.flatMap(({ id }) => figuresUnder(figures, `glue/${id}`)),
     cuts: slabs.flatMap((slab) =>
       buildCutSheets(slab, figures, { format, label: stockLabel(project.stock, slab.stock) }),
     ),

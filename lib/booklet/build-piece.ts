@@ -15,8 +15,9 @@ import type { Plan } from "./types.ts";
 
 /** Room that leaves the walk and the edges on the same page where they can be. */
 const pieceRooms: readonly FigureRoom[] = [
-  { width: 165, height: 55 },
-  { width: 165, height: 70 },
+  { width: 165, height: 45 },
+  { width: 165, height: 52 },
+  { width: 165, height: 60 },
   { width: 165, height: 80 },
   { width: 165, height: 95 },
 ];

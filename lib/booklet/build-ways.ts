@@ -10,13 +10,14 @@ import { figures as numbers, tableOrNull, words } from "./table.ts";
 
 /** The map and the words share a page. */
 const mapRooms: readonly FigureRoom[] = [
-  { width: 165, height: 100 },
+  { width: 165, height: 95 },
+  { width: 165, height: 110 },
   { width: 165, height: 130 },
 ];
 /** Where there is no map, two views do. */
 const viewRoom: FigureRoom = { width: 165, height: 80 };
 /** Three ways stand side by side. */
-const wayRoom: FigureRoom = { width: 50, height: 45 };
+const wayRoom: FigureRoom = { width: 50, height: 38 };
 
 /** How one cover could be cut, which way was chosen, and the map of its panels. */
 export function buildWays(

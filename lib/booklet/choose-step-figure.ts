@@ -6,6 +6,7 @@ import type { StepText } from "./pages.ts";
 
 /** Room beside the words of a step. @source our choice: leaves 50 characters a line on A4 and Letter */
 const besideRooms: readonly FigureRoom[] = [
+  { width: 72, height: 40 },
   { width: 72, height: 55 },
   { width: 72, height: 75 },
 ];
@@ -25,15 +26,19 @@ export function chooseStepFigure(
   // The lay fills a page of its own: the step names it.
   if (id === null || id.startsWith("lay/")) return { figure: null, arrangement: "bare" };
   const beside = drawClear(figures, id, besideRooms, isLegible);
-  if (beside !== null) return { figure: beside, arrangement: "beside" };
+  if (beside !== null) {
+    const isShort = step.actions.length <= fewActions && step.notes.length === 0;
+    return { figure: beside, arrangement: isShort ? "beside-all" : "beside" };
+  }
   const below = drawClear(figures, id, belowRooms, isLegible);
-  return below === null
-    ? { figure: null, arrangement: "bare" }
-    : { figure: below, arrangement: "below" };
+  return { figure: below, arrangement: below === null ? "bare" : "below" };
 }
 
+/** So few actions leave room beside the figure for the check too. @source our choice */
+const fewActions = 5;
+
 /** A piece drawn shorter than this shows nothing but its labels. @source our choice */
-const isLegible = ({ drawn = Infinity }: Figure): boolean => drawn >= 45;
+const isLegible = ({ drawn = Infinity }: Figure): boolean => drawn >= 28;
 
 /**
  * The drawing the step asks for, or a better one: a block shows its own shape rather than the finished

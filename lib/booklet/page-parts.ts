@@ -100,8 +100,8 @@ export interface StepText {
   readonly actions: readonly string[];
   readonly notes: readonly string[];
   readonly figure: Figure | null;
-  /** A narrow figure stands beside the words, a wide one below them. */
-  readonly arrangement: "beside" | "below" | "bare";
+  /** A narrow figure stands beside the actions or beside all the words, a wide one below them. */
+  readonly arrangement: "beside" | "beside-all" | "below" | "bare";
   readonly check: string | null;
   readonly remedy: string | null;
 }

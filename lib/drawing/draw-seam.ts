@@ -45,6 +45,7 @@ export function drawSeam(
       title: `Seam ${seam.id}`,
       alt: `Seam ${seam.id}, ${length} long, joins ${pieces.map(pieceName).join(" to ")}, drawn heavy.${eased} Rings mark where to pivot: ${seam.corners.length}.`,
       scale: fitted.note,
+      drawn: fitted.scale * Math.max(0, ...pieces.flatMap(({ cutSize }) => cutSize)),
     },
     fitted.picture,
     limits,

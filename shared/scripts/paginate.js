@@ -33,7 +33,7 @@
     body.appendChild(ruler);
     const room = ruler.getBoundingClientRect().height;
     ruler.remove();
-    body.querySelectorAll(".step, .keep, .piece").forEach(function (part) {
+    body.querySelectorAll(".step, .keep, .piece, .cut-sheet").forEach(function (part) {
       if (part.getBoundingClientRect().height > room) part.classList.add("long");
     });
     body.style.width = width;
