@@ -2,7 +2,7 @@ import type { Mm } from "../plane/types.ts";
 import type { ClosingSpec, ZipStock } from "../project/types.ts";
 import type { Closing } from "./types.ts";
 
-/** Chain by the metre is cut longer by this, for the two ends. @source common practice, no source */
+/** Continuous chain is cut longer by this, for the two ends. @source common practice, no source */
 const chainEnds: Mm = 50;
 /** One tie for about every hand's width and a half. @source our choice */
 const tieSpacing: Mm = 150;
@@ -86,8 +86,8 @@ function chooseZip(
   const chain = run + chainEnds;
   const why =
     (zips?.lengths.length ?? 0) > 0
-      ? "longer than any length sold: use chain by the metre"
-      : "chain by the metre";
+      ? "longer than any length sold: use continuous chain"
+      : "continuous chain";
   return {
     buy: chain,
     have,
