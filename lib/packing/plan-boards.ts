@@ -1,6 +1,7 @@
 import type { Count, Mm } from "../plane/types.ts";
 import type { BoardStock } from "../project/types.ts";
-import { type CutBin, type CutItem, type CutJob, type CutTree } from "./cut-job.ts";
+import { type CutBin, type CutJob, type CutTree } from "./cut-job.ts";
+import { listItems } from "./list-items.ts";
 import { type CutOptions, makePlans, sayMillimetres } from "./make-plans.ts";
 import { nameShortage } from "./name-shortage.ts";
 import { type PackedCuts, packCuts } from "./pack-cuts.ts";
@@ -56,16 +57,7 @@ function makeBoardJob(parts: readonly Part[], boards: readonly LengthStock[]): C
   const hasPrices = boards.every(({ price }) => price !== null);
   return {
     kerf,
-    items: parts.flatMap((part) =>
-      Array.from({ length: part.copies }, (_, copy): CutItem => ({
-        part: part.id,
-        label: part.label,
-        copy: copy + 1,
-        layer: [1, 1],
-        outline: null,
-        ways: [[part.size[0]! + kerf]],
-      })),
-    ),
+    items: listItems(parts, kerf, ({ size }) => [[size[0]!]]),
     stocks: boards.map(({ length, have, price }) => ({
       size: [length + kerf],
       have,

@@ -1,6 +1,7 @@
 import type { Mm } from "../plane/types.ts";
 import type { SheetStock } from "../project/types.ts";
-import { type CutItem, type CutJob, content, holdsItem } from "./cut-job.ts";
+import { type CutJob, content, holdsItem } from "./cut-job.ts";
+import { listItems } from "./list-items.ts";
 import { type CutOptions, makePlans, sayMillimetres } from "./make-plans.ts";
 import { nameShortage } from "./name-shortage.ts";
 import { packCuts } from "./pack-cuts.ts";
@@ -42,16 +43,7 @@ function makeSheetJob(parts: readonly Part[], sheets: readonly SheetStock[]): Cu
   const hasPrices = sheets.every(({ price }) => price !== null);
   return {
     kerf,
-    items: parts.flatMap((part) =>
-      Array.from({ length: part.copies }, (_, copy): CutItem => ({
-        part: part.id,
-        label: part.label,
-        copy: copy + 1,
-        layer: [1, 1],
-        outline: part.outline,
-        ways: waysToLie(part, sheets).map((way) => way.map((each) => each + kerf)),
-      })),
-    ),
+    items: listItems(parts, kerf, (part) => waysToLie(part, sheets)),
     stocks: sheets.map(({ size, have, price }) => ({
       size: size.map((each) => each + kerf),
       have,
