@@ -73,7 +73,7 @@ export function pieceSizes(piece: SizedShape, toPaper: ToPaper, style: LengthSty
 }
 
 /** Height at which a level figure stands between its arrows: its own 3.6 mm, air and two arrows. */
-const levelFigure: Mm = 12.5;
+const levelFigure: Mm = 12.3;
 
 /** Is it too low for a figure that reads upwards along its side? */
 const isLow = ({ top, bottom }: Box, text: string): boolean => !fitsBetween(bottom - top, text);
