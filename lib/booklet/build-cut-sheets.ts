@@ -10,6 +10,7 @@ import { figures, makeTable, tableOrNull, words } from "./table.ts";
 
 /** Room that leaves the cuts and the parts on the same page where they can be. */
 const sheetRooms: readonly FigureRoom[] = [
+  { width: 165, height: 50 },
   { width: 165, height: 60 },
   { width: 165, height: 80 },
   { width: 165, height: 100 },

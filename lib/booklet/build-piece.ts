@@ -18,12 +18,13 @@ const pieceRooms: readonly FigureRoom[] = [
   { width: 165, height: 45 },
   { width: 165, height: 52 },
   { width: 165, height: 60 },
+  { width: 165, height: 70 },
   { width: 165, height: 80 },
   { width: 165, height: 95 },
 ];
 
 /** A piece drawn this long shows all its marks. @source our choice */
-const legible: Mm = 70;
+const legible: Mm = 60;
 /** Share of the largest drawing below which less room is not worth it. @source our choice */
 const worthSaving = 0.7;
 

@@ -10,6 +10,7 @@ import { figures as numbers, tableOrNull, words } from "./table.ts";
 
 /** The map and the words share a page. */
 const mapRooms: readonly FigureRoom[] = [
+  { width: 165, height: 85 },
   { width: 165, height: 95 },
   { width: 165, height: 110 },
   { width: 165, height: 130 },

@@ -8,10 +8,15 @@ import type { StepText } from "./pages.ts";
 const besideRooms: readonly FigureRoom[] = [
   { width: 72, height: 40 },
   { width: 72, height: 55 },
-  { width: 72, height: 75 },
+];
+/** Room beside the words of a step of few actions. */
+const wideRooms: readonly FigureRoom[] = [
+  { width: 98, height: 45 },
+  { width: 98, height: 60 },
 ];
 /** Room below the words, so that words and figure share a page. */
 const belowRooms: readonly FigureRoom[] = [
+  { width: 165, height: 45 },
   { width: 165, height: 60 },
   { width: 165, height: 80 },
   { width: 165, height: 110 },
@@ -26,8 +31,10 @@ export function chooseStepFigure(
   // The lay fills a page of its own: the step names it.
   if (id === null || id.startsWith("lay/")) return { figure: null, arrangement: "bare" };
   const beside = drawClear(figures, id, besideRooms, isLegible);
+  const isShort = step.actions.length <= fewActions && step.notes.length === 0;
+  const wide = isShort && beside === null ? drawClear(figures, id, wideRooms, isLegible) : null;
+  if (wide !== null) return { figure: wide, arrangement: "beside-wide" };
   if (beside !== null) {
-    const isShort = step.actions.length <= fewActions && step.notes.length === 0;
     return { figure: beside, arrangement: isShort ? "beside-all" : "beside" };
   }
   const below = drawClear(figures, id, belowRooms, isLegible);
@@ -38,7 +45,7 @@ export function chooseStepFigure(
 const fewActions = 5;
 
 /** A piece drawn shorter than this shows nothing but its labels. @source our choice */
-const isLegible = ({ drawn = Infinity }: Figure): boolean => drawn >= 28;
+const isLegible = ({ drawn = Infinity }: Figure): boolean => drawn >= 20;
 
 /**
  * The drawing the step asks for, or a better one: a block shows its own shape rather than the finished

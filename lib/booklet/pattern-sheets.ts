@@ -46,11 +46,13 @@ export function patternSheets(plan: Plan, paperName: PaperName): Patterns {
     ...plan.covers.flatMap((cover) =>
       cover.pieces.map((piece) => ({ piece, ...nameAndFolds(piece, cover) })),
     ),
-    ...plan.pieces.map((piece) => ({ piece, name: piece.label, folds: [] })),
+    ...plan.pieces.map((piece) => ({ piece, name: piece.label, folds: [], sameAs: null })),
   ];
-  const tiled = all
-    .filter(({ piece }) => needsPattern(piece))
-    .map((each): PatternPiece => ({ ...each, grid: tilePiece(each.piece, each.folds, paper) }));
+  const wanted = sharePatterns(all.filter(({ piece }) => needsPattern(piece)));
+  const tiled = wanted.map((each): PatternPiece => ({
+    ...each,
+    grid: tilePiece(each.piece, each.folds, paper),
+  }));
   const walked = all.filter(({ piece }) => !needsPattern(piece)).map(({ name }) => name);
   const mapCount = Math.max(1, Math.ceil(tiled.length / mapsOnSheet));
   const maps = Array.from({ length: mapCount }, (_, i) => {
@@ -63,6 +65,25 @@ export function patternSheets(plan: Plan, paperName: PaperName): Patterns {
   return { paper, sheets: [...maps, ...tiles], walked };
 }
 
+type NamedPiece = Omit<PatternPiece, "grid"> & { readonly sameAs: string | null };
+
+/** A piece that is the same as another, or its mirror image, is cut from the other's pattern. */
+function sharePatterns(pieces: readonly NamedPiece[]): readonly NamedPiece[] {
+  const firsts = pieces.map((each, i) => pieces.slice(0, i).find((other) => areTwins(each, other)));
+  return pieces.flatMap((each, i) => {
+    if (firsts[i] !== undefined) return [];
+    const notes = pieces
+      .filter((_, j) => firsts[j] === each)
+      .map(({ piece, sameAs }) => `${sameAs === null ? "turned over" : "also"} for ${piece.id}`);
+    return [{ ...each, name: [each.name, ...notes].join(", ") }];
+  });
+}
+
+const areTwins = (a: NamedPiece, b: NamedPiece): boolean => isLike(a, b) || isLike(b, a);
+
+const isLike = ({ piece, sameAs }: NamedPiece, { piece: other }: NamedPiece): boolean =>
+  [sameAs, piece.mirrorOf].some((twin) => twin !== null && [other.id, other.panel].includes(twin));
+
 /** Whether an outline has a curve or an edge that is neither level nor upright. */
 export const needsPattern = ({ outline }: Piece): boolean =>
   [outline.outer, ...outline.holes]
@@ -74,10 +95,11 @@ export const needsPattern = ({ outline }: Piece): boolean =>
           Math.abs(segment.from[1] - segment.to[1]) > 1e-6),
     );
 
-function nameAndFolds(piece: Piece, cover: Cover): Pick<PatternPiece, "name" | "folds"> {
+function nameAndFolds(piece: Piece, cover: Cover): Pick<NamedPiece, "name" | "folds" | "sameAs"> {
   const panel: Panel | undefined = cover.panels.find(({ id }) => id === piece.panel);
   return {
     name: panel === undefined ? piece.label : `Panel ${panel.id}: ${piece.label}`,
+    sameAs: panel?.sameAs ?? null,
     folds: panel?.folds.map(({ from, to }) => [from, to]) ?? [],
   };
 }

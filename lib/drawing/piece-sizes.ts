@@ -73,7 +73,10 @@ export function pieceSizes(piece: SizedShape, toPaper: ToPaper, style: LengthSty
 }
 
 /** Height at which a level figure stands between its arrows: its own 3.6 mm, air and two arrows. */
-const levelFigure: Mm = 12.5;
+const levelFigure: Mm = 12.3;
+
+/** Room between the piece and a level figure, where the up arrow of a strip stands. */
+const besideArrow: Mm = 4;
 
 /** Is it too low for a figure that reads upwards along its side? */
 const isLow = ({ top, bottom }: Box, text: string): boolean => !fitsBetween(bottom - top, text);
@@ -92,7 +95,7 @@ function lowSizes(
   const { finishedText, cutText, lane, isBare } = how;
   // A figure in the middle of its line needs half its width; beyond its arrows it stands outside.
   const reach = ({ top, bottom }: Box, text: string): Mm =>
-    LANE + (bottom - top >= levelFigure ? measureText(text, "label") / 2 : 0);
+    LANE + (bottom - top >= levelFigure ? besideArrow + measureText(text, "label") / 2 : 0);
   const left = drawDimension({
     from: [cut.left, seam.bottom],
     to: [cut.left, seam.top],

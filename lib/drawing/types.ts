@@ -135,10 +135,3 @@ export interface Figure {
   /** How long the thing itself is drawn, dimensions and words left out; for flat pieces. */
   readonly drawn?: Mm;
 }
-
-/** Full-size sheets are printed on this. */
-export interface SheetPaper {
-  readonly name: string;
-  readonly width: Mm;
-  readonly height: Mm;
-}

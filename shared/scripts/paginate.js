@@ -6,7 +6,7 @@
   "use strict";
 
   // As in print.css, in millimetres: margins of the page.
-  const margins = { across: 45, down: 44 };
+  const margins = { across: 45, down: 37 };
 
   /** paged.js 0.4.3 leaves the head of a table behind when the table runs on: set it again. */
   function repeatHeads(page) {

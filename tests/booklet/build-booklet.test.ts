@@ -29,6 +29,7 @@ describe("a booklet", () => {
       "finish",
       "words",
       "record",
+      "sources",
     ]);
   });
 
@@ -46,7 +47,13 @@ describe("a booklet", () => {
       },
       smallFigures,
     );
-    expect(bare.pages.map(({ kind }) => kind)).toEqual(["cover", "start", "piece", "record"]);
+    expect(bare.pages.map(({ kind }) => kind)).toEqual([
+      "cover",
+      "start",
+      "piece",
+      "record",
+      "sources",
+    ]);
   });
 
   test("lists every later page in its contents, once", () => {

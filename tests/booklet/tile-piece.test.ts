@@ -88,6 +88,22 @@ describe("pattern sheets", () => {
     expect(walked).toHaveLength(4);
   });
 
+  // A mirror image is the same sheet of paper turned over.
+  test("a mirror image shares the pattern of its twin", () => {
+    const left = { ...patch, id: "left", label: "left patch" };
+    const right = { ...patch, id: "right", label: "right patch", mirrorOf: "left" };
+    const sheets = patternSheets({ ...smallPlan, covers: [], pieces: [left, right] }, "a4").sheets;
+    expect(sheets.map(({ id }) => id)).toEqual([
+      "map-1",
+      "tile-left-patch-turned-over-for-right-1-1",
+    ]);
+  });
+
+  test("there is only the map where there is nothing to cut", () => {
+    const { sheets } = patternSheets({ ...smallPlan, covers: [], pieces: [] }, "a4");
+    expect(sheets.map(({ id }) => id)).toEqual(["map-1"]);
+  });
+
   test("draw an arc as an arc of its own radius", () => {
     expect(patternSheets(smallPlan, "a4").sheets[1]!.svg).toMatch(/A55 55 0 /);
   });
