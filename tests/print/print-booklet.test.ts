@@ -54,8 +54,13 @@ describe.each(["a4", "letter"] as const)("printed on %s", (name) => {
     }
   });
 
-  test("each kind of page starts a page of its own", () => {
-    expect(booklet.pages.length).toBeGreaterThanOrEqual(entry.booklet.pages.length);
+  test("each part starts a page of its own, and what belongs together runs on", () => {
+    const starting = entry.booklet.pages.filter(({ startsSheet }) => startsSheet);
+    expect(booklet.pages.length).toBeGreaterThanOrEqual(starting.length);
+    for (const { title } of starting.slice(1)) {
+      const heads = booklet.pages.map(({ text }) => squash(text));
+      expect(heads.some((text) => text.includes(squash(title)))).toBe(true);
+    }
     expect(booklet.pages.length).toBeLessThan(entry.booklet.pages.length * 2);
   });
 
