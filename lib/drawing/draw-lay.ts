@@ -90,7 +90,17 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
   );
   const grid = cloth ? repeatLines(cloth, lay, { toPaper, keepClear }) : [];
   const named = callouts.flatMap(({ to }) => [dotInk(to)]);
-  const inks = [...grid, ...base, ...placed.inks, ...placeBeside(callouts, box), ...named];
+  // Figures of the rulers come last: a leader that passes under one ends short of it.
+  const isFigure = (ink: Ink): boolean => ink.kind === "text" && ink.hasHalo === true;
+  const [figures, lines] = [base.filter(isFigure), base.filter((ink) => !isFigure(ink))];
+  const inks = [
+    ...grid,
+    ...lines,
+    ...placed.inks,
+    ...placeBeside(callouts, box),
+    ...named,
+    ...figures,
+  ];
   const around = boxOfInks(inks);
   const arrows = printArrow(cloth, { box: around, isLevel });
   const buy = buyLine(input, lay, { toPaper, isLevel, box: boxOfInks([...inks, ...arrows]) });
@@ -192,14 +202,20 @@ function printArrow(
         [box.right + 6, (box.top + box.bottom) / 2 - 10],
       ];
   const both = cloth.direction === "two-way" ? drawArrow(b, a, "stock") : [];
-  const at: Point = isLevel ? [b[0] + 3, b[1]] : [a[0], b[1] - 4];
   const label: Ink = isLevel
-    ? { kind: "text", style: "label", text, at, anchor: "start", isUpright: false }
+    ? {
+        kind: "text",
+        style: "label",
+        text,
+        at: [b[0] + 3, b[1]],
+        anchor: "start",
+        isUpright: false,
+      }
     : {
         kind: "text",
         style: "label",
         text,
-        at: [at[0], at[1] - 18],
+        at: [a[0] + 5, (a[1] + b[1]) / 2],
         anchor: "middle",
         isUpright: true,
       };

@@ -45,7 +45,16 @@ export function drawRuler({ from, along, out, length, scale, unit }: Ruler): Ink
     if (!isWhole) continue;
     const anchor = isLevel ? "middle" : out[0] < 0 ? "end" : "start";
     const at = place(value, isLevel ? 5.6 : 4);
-    texts.push({ kind: "text", style: "label", text: String(value), at, anchor, isUpright: false });
+    texts.push({
+      kind: "text",
+      style: "label",
+      text: String(value),
+      at,
+      anchor,
+      isUpright: false,
+      isGrounded: true,
+      hasHalo: true,
+    });
   }
   return [{ kind: "path", className: "line measure", paths: ticks, isObstacle: true }, ...texts];
 }

@@ -78,6 +78,8 @@ export interface TextInk {
   readonly isUpright: boolean;
   /** Stands on white of its own, such as a ring, and so may lie on lines. */
   readonly isGrounded?: boolean;
+  /** Brings its white ground along: lines end short of it. */
+  readonly hasHalo?: boolean;
 }
 
 /** An upright rectangle on the paper. */

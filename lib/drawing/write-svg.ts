@@ -73,5 +73,5 @@ function writeText(ink: TextInk): string {
     isFraction ? `<tspan class="frac">${escapeXml(text)}</tspan>` : escapeXml(text),
   );
   const place = `x="${paperNumber(x)}" y="${paperNumber(y + drop)}"`;
-  return `<text class="${ink.style} ${ink.anchor}" ${place}${turn}>${runs.join("")}</text>`;
+  return `<text class="${ink.style} ${ink.anchor}${ink.hasHalo ? " halo" : ""}" ${place}${turn}>${runs.join("")}</text>`;
 }
