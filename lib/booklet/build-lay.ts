@@ -43,7 +43,7 @@ export function buildLay(
       shortfallNotice(
         {
           part: piece,
-          reason: `${openHyphens(piece)} is wider than the cloth and has no place on this lay`,
+          reason: "is wider than the cloth and has no place on this lay",
           remedy: "Use a wider cloth, or cut the panel in two with a seam",
         },
         lay.stock,

@@ -1,3 +1,4 @@
+import { openHyphens } from "./open-hyphens.ts";
 import type { Severity } from "../checks/types.ts";
 import type { Shortfall } from "../packing/types.ts";
 import type { Caution } from "../steps/types.ts";
@@ -65,7 +66,7 @@ export const shortfallNotice = ({ part, reason, remedy }: Shortfall, stock: stri
   id: `short-${slugOf(stock)}-${slugOf(part)}`,
   severity: "note",
   signal: signals.note,
-  paragraphs: [sentence(reason), sentence(remedy)],
+  paragraphs: [sentence(`${openHyphens(part.split("/").at(-1)!)} ${reason}`), sentence(remedy)],
   items: [],
   source: null,
   isReminder: false,

@@ -1,5 +1,5 @@
 import type { Mm, Point, Polygon } from "../plane/types.ts";
-import { boxesOverlap, segmentMeetsBox } from "./boxes.ts";
+import { boxOfInks, boxOfPoints, boxesOverlap, segmentMeetsBox } from "./boxes.ts";
 import { insidePoints, isInsideRings } from "./inside-point.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { obstacleStretches } from "./place-labels.ts";
@@ -37,10 +37,27 @@ export function drawUpArrow(rings: readonly Polygon[], others: readonly Ink[]): 
         return drawArrow([x, y + length / 2], [x, y - length / 2], "stock");
     }
   }
-  const right = Math.max(...rings.flat().map(([x]) => x)) + 8;
-  const ys = rings.flat().map(([, y]) => y);
-  const centre = (Math.min(...ys) + Math.max(...ys)) / 2;
-  return drawArrow([right, centre + 5], [right, centre - 5], "stock");
+  return besidePiece(rings, isClear, boxOfInks(others).right);
+}
+
+/** To the right of the piece: in the first clear place on the way out, at last beyond everything. */
+function besidePiece(rings: readonly Polygon[], isClear: (box: Box) => boolean, edge: Mm): Ink[] {
+  const piece = boxOfPoints(rings.flat());
+  const centre = (piece.top + piece.bottom) / 2;
+  const reach = 5;
+  const last = edge + HALF + 2;
+  const steps = Math.max(1, Math.ceil((last - piece.right - HALF) / 2));
+  const places = Array.from({ length: steps }, (_, i) => piece.right + HALF + 1 + i * 2);
+  const clear = places.find((x) =>
+    isClear({
+      left: x - HALF,
+      right: x + HALF,
+      top: centre - reach - 1,
+      bottom: centre + reach + 1,
+    }),
+  );
+  const x = clear ?? last;
+  return drawArrow([x, centre + reach], [x, centre - reach], "stock");
 }
 
 /** Best about a third of the way out from the middle, level with it. */

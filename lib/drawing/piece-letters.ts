@@ -76,9 +76,9 @@ export function edgePlaces(
 function roundAbout(run: readonly Point[]): Candidate[] {
   const middle = alongPath(run, 0.5)?.at;
   if (!middle) return [];
-  return [9, 13, 18, 24, 31, 40].flatMap((reach) =>
-    Array.from({ length: 16 }, (_, index): Candidate => {
-      const angle = ((index + 0.5) * Math.PI) / 8;
+  return [9, 13, 18, 24, 31, 40, 50, 62].flatMap((reach) =>
+    Array.from({ length: 24 }, (_, index): Candidate => {
+      const angle = ((index + 0.5) * Math.PI) / 12;
       const at: Point = [middle[0] + reach * Math.cos(angle), middle[1] + reach * Math.sin(angle)];
       return { at, anchor: "middle", leader: middle };
     }),
