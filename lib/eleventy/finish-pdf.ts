@@ -1,4 +1,5 @@
 import { PDFDocument, PDFName, PrintScaling } from "@cantoo/pdf-lib";
+import { renumberTags } from "./renumber-tags.ts";
 
 export interface PdfWords {
   readonly title: string;
@@ -9,7 +10,8 @@ export interface PdfWords {
 
 /**
  * Say in a PDF what it is and who made it, ask readers to print it at its own size, and take out the
- * date, so that the same pages give the same bytes. Tags, links and outline stay as they are.
+ * date and the chance numbers of tags, so that the same pages give the same bytes. Links and outline
+ * stay as they are.
  */
 export async function finishPdf(bytes: Uint8Array, words: PdfWords): Promise<Uint8Array> {
   const pdf = await PDFDocument.load(bytes, { updateMetadata: false });
@@ -23,6 +25,7 @@ export async function finishPdf(bytes: Uint8Array, words: PdfWords): Promise<Uin
   if (info !== undefined && "delete" in info && typeof info.delete === "function") {
     for (const key of ["CreationDate", "ModDate"]) info.delete(PDFName.of(key));
   }
+  renumberTags(pdf.context);
   pdf.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
   return pdf.save({ useObjectStreams: false, addDefaultPage: false });
 }
