@@ -1,3 +1,4 @@
+import { curveLinearClosed, line } from "d3-shape";
 import type { Point } from "../plane/types.ts";
 import { escapeXml } from "./escape-xml.ts";
 import { CAP_HEIGHT, textStyles } from "./measure-text.ts";
@@ -45,7 +46,18 @@ function writePath({ className, paths }: PathInk): string {
   return `<path class="${className}" d="${paths.map(pathData).join("")}"/>`;
 }
 
-function pathData({ from, segments, isClosed }: PaperPath): string {
+const straightPath = line<Point>().digits(2);
+const straightLoop = line<Point>().curve(curveLinearClosed).digits(2);
+
+/** Straight paths by d3-shape; it has no arcs between given ends, so those are written here. */
+function pathData(path: PaperPath): string {
+  const { from, segments, isClosed } = path;
+  if (!segments.every(({ kind }) => kind === "line")) return curvedData(path);
+  const corners = [from, ...segments.map(({ to }) => to)];
+  return (isClosed ? straightLoop(corners) : straightPath(corners)) ?? "";
+}
+
+function curvedData({ from, segments, isClosed }: PaperPath): string {
   let at = from;
   let data = `M${pair(from)}`;
   for (const segment of segments) {
