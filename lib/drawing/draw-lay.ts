@@ -7,12 +7,12 @@ import { clothPieces } from "./cloth-pieces.ts";
 import { dotInk } from "./dot-ink.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
+import { drawPrintArrow } from "./draw-print-arrow.ts";
 import { drawRuler } from "./draw-ruler.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { wasteHatch } from "./hatch-styles.ts";
 import { insidePoints } from "./inside-point.ts";
-import { drawArrow } from "./mark-arrow.ts";
 import { pathOf } from "./paper-path.ts";
 import { type Callout, placeBeside } from "./place-beside.ts";
 import { placeLabels } from "./place-labels.ts";
@@ -102,7 +102,7 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
     ...figures,
   ];
   const around = boxOfInks(inks);
-  const arrows = printArrow(cloth, { box: around, isLevel });
+  const arrows = drawPrintArrow(cloth, { box: around, isLevel });
   const buy = buyLine(input, lay, { toPaper, isLevel, box: boxOfInks([...inks, ...arrows]) });
   return { inks: [...inks, ...arrows, ...buy], collisions: placed.collisions };
 }
@@ -183,43 +183,6 @@ function placeMarks({ turn, flipped }: LayPlace): string[] {
   const whole = Math.round(((turn % 360) + 360) % 360);
   const turned = whole === 0 ? [] : whole === 180 ? ["upside down"] : [`turned ${whole}°`];
   return [...turned, ...(flipped ? ["face down"] : [])];
-}
-
-/** The way the print runs, or that it does not matter. */
-function printArrow(
-  cloth: FabricStock | null,
-  { box, isLevel }: { box: ReturnType<typeof boxOfInks>; isLevel: boolean },
-): Ink[] {
-  if (!cloth || cloth.direction === "any") return [];
-  const text = cloth.direction === "one-way" ? "print runs this way" : "print runs both ways";
-  const [a, b]: [Point, Point] = isLevel
-    ? [
-        [box.left + 12, box.bottom + 6],
-        [box.left + 32, box.bottom + 6],
-      ]
-    : [
-        [box.right + 6, (box.top + box.bottom) / 2 + 10],
-        [box.right + 6, (box.top + box.bottom) / 2 - 10],
-      ];
-  const both = cloth.direction === "two-way" ? drawArrow(b, a, "stock") : [];
-  const label: Ink = isLevel
-    ? {
-        kind: "text",
-        style: "label",
-        text,
-        at: [b[0] + 3, b[1]],
-        anchor: "start",
-        isUpright: false,
-      }
-    : {
-        kind: "text",
-        style: "label",
-        text,
-        at: [a[0] + 5, (a[1] + b[1]) / 2],
-        anchor: "middle",
-        isUpright: true,
-      };
-  return [...drawArrow(a, b, "stock"), ...both, label];
 }
 
 /** The length of cloth the lay takes, on a dimension line of its own. */
