@@ -19,14 +19,21 @@ import { choosePaper } from "./paper.ts";
 import type { Paper } from "./paper.ts";
 import type { Plan } from "./types.ts";
 
+export interface BookletOptions {
+  /** The project's own unless given. */
+  readonly paper?: Paper;
+  /** Where the booklet's page stands on the web; null or absent where it stands nowhere. */
+  readonly address?: string | null;
+}
+
 /**
  * The pages of a booklet in order, as plain data: all numbers are text in the project's unit.
- * A page with nothing to say is left out. `paper` is the project's own unless given.
+ * A page with nothing to say is left out.
  */
 export function buildBooklet(
   plan: Plan,
   figures: FigureSource,
-  { paper = choosePaper(plan.project) }: { readonly paper?: Paper } = {},
+  { paper = choosePaper(plan.project), address = null }: BookletOptions = {},
 ): Booklet {
   const { project } = plan;
   const format = makeFormat(project);
@@ -61,7 +68,11 @@ export function buildBooklet(
     language: project.language,
     units: project.units,
     paper,
-    pages: placePages([buildCover(plan, figures, format), buildStart(plan, pages, cite), ...pages]),
+    pages: placePages([
+      buildCover(plan, figures, { format, address }),
+      buildStart(plan, pages, cite),
+      ...pages,
+    ]),
   };
 }
 

@@ -1,3 +1,4 @@
+import { drawCode } from "../drawing/draw-code.ts";
 import type { Project } from "../project/types.ts";
 import { firstFigure } from "./figure-source.ts";
 import type { FigureSource } from "./figure-source.ts";
@@ -6,8 +7,12 @@ import { openHyphens, titleOf } from "./open-hyphens.ts";
 import type { CoverPage, Fact } from "./pages.ts";
 import type { Plan } from "./types.ts";
 
-/** The front page: what the thing is, how large, for whom. */
-export function buildCover(plan: Plan, figures: FigureSource, format: Format): CoverPage {
+/** The front page: what the thing is, how large, for whom, and where it stands on the web. */
+export function buildCover(
+  plan: Plan,
+  figures: FigureSource,
+  { format, address }: { readonly format: Format; readonly address: string | null },
+): CoverPage {
   const { project, solids } = plan;
   const drawings = [...solids.map((solid) => `solid/${solid.id}`), "finished"];
   return {
@@ -30,6 +35,7 @@ export function buildCover(plan: Plan, figures: FigureSource, format: Format): C
       fact("Variant", project.variant === null ? null : openHyphens(project.variant)),
       fact("Licence", project.licence),
     ].filter((each) => each !== null),
+    link: address === null ? null : { address, code: drawCode(address) },
   };
 }
 

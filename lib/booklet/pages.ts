@@ -58,6 +58,8 @@ export interface CoverPage extends PageBase {
   readonly figure: Figure | null;
   readonly sizes: readonly Fact[];
   readonly facts: readonly Fact[];
+  /** The booklet's page on the web, and an `<svg>` of its code; null where no address is set. */
+  readonly link: { readonly address: string; readonly code: string } | null;
 }
 
 /** What to read before anything else. */

@@ -44,6 +44,7 @@ export function addFilters(eleventy: UserConfig): void {
   eleventy.addFilter("type", (text: string) => safe(setType(text)));
   eleventy.addFilter("markdown", (text: string) => safe(renderMarkdown(text)));
   eleventy.addFilter("svg", (figure: Figure, place: string) => safe(embedFigure(figure, place)));
+  eleventy.addFilter("drawn", (svg: string) => safe(svg));
   eleventy.addFilter("inlined", (file: string) => safe(readShared(file)));
   eleventy.addFilter("json", (value: unknown) => safe(JSON.stringify(value, null, 1)));
 }

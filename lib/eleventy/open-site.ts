@@ -10,6 +10,7 @@ import { placeFault } from "../project/place-fault.ts";
 import type { Project } from "../project/types.ts";
 import { displayPath, listFiles } from "./list-files.ts";
 import { realStages } from "./real-stages.ts";
+import { siteAddress } from "./site-address.ts";
 import type { FileFault, Stages } from "./stages.ts";
 
 /** One booklet with everything its pages print from, computed once. */
@@ -34,8 +35,15 @@ export interface Site {
   readonly schemas: Readonly<Record<string, object>>;
 }
 
-/** Read every project under a folder and work out its plan. Bad files give fault lines, not errors. */
-export function openSite(content = "content", stages: Stages = realStages): Site {
+/**
+ * Read every project under a folder and work out its plan. Bad files give fault lines, not errors.
+ * `address` is where the site will stand on the web, if anywhere.
+ */
+export function openSite(
+  content = "content",
+  stages: Stages = realStages,
+  address: string | null = siteAddress(),
+): Site {
   const paths = listFiles(content).map(displayPath);
   const stray = checkContentFiles(paths);
   const sources = paths
@@ -45,7 +53,7 @@ export function openSite(content = "content", stages: Stages = realStages): Site
   const unread = new Set(read.faults.map(({ file }) => file));
   const tried = read.projects
     .filter(({ file }) => !unread.has(file))
-    .map((project) => tryProject(project, stages));
+    .map((project) => tryProject(project, stages, address));
   const opened = tried.filter((each) => "plan" in each);
   const broken = tried.filter((each) => "message" in each);
   const geometry = opened.flatMap(({ project, plan }) =>
@@ -62,9 +70,13 @@ export function openSite(content = "content", stages: Stages = realStages): Site
 }
 
 /** A project that the program itself fails on is one fault line, so that the others are still built. */
-function tryProject(project: Project, stages: Stages): SiteBooklet | FileFault {
+function tryProject(
+  project: Project,
+  stages: Stages,
+  address: string | null,
+): SiteBooklet | FileFault {
   try {
-    return openProject(project, stages);
+    return openProject(project, stages, address);
   } catch (error) {
     if (process.env["DEBUG"] !== undefined) console.error(error);
     const reason = error instanceof Error ? error.message : String(error);
@@ -74,17 +86,18 @@ function tryProject(project: Project, stages: Stages): SiteBooklet | FileFault {
   }
 }
 
-function openProject(project: Project, stages: Stages): SiteBooklet {
+function openProject(project: Project, stages: Stages, site: string | null): SiteBooklet {
   const plan = stages.computePlan(project);
   const figures = remember(stages.figuresOf(plan));
   const paper = choosePaper(project);
+  const address = site === null ? null : `${site}/${project.slug}/`;
   return {
     slug: project.slug,
     project,
     plan,
     figures,
-    booklet: buildBooklet(plan, figures, { paper }),
-    otherBooklet: buildBooklet(plan, figures, { paper: otherPaper(paper) }),
+    booklet: buildBooklet(plan, figures, { paper, address }),
+    otherBooklet: buildBooklet(plan, figures, { paper: otherPaper(paper), address }),
   };
 }
 

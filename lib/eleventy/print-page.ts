@@ -61,7 +61,7 @@ const widePages = `[...document.querySelectorAll(".pagedjs_page")].flatMap((page
     .filter((each) => !each.classList.contains("hidden"))
     .flatMap((each) => {
       const box = each.getBoundingClientRect();
-      const name = each.id || each.className || each.tagName;
+      const name = each.id || each.getAttribute("class") || each.tagName;
       if (box.right > area.right + 1) return ["page " + (i + 1) + ": " + name + " is wider than its page"];
       if (box.bottom > sheet.bottom - 50) return ["page " + (i + 1) + ": " + name + " runs off the foot of its page"];
       return [];
@@ -73,5 +73,5 @@ const wideSheets = `[...document.querySelectorAll(".sheet")].flatMap((sheet) => 
   const room = sheet.getBoundingClientRect();
   return [...sheet.querySelectorAll(".figure-sheet, .sheet-words, .sheet-words *")]
     .filter((each) => each.getBoundingClientRect().right > room.right + 0.5)
-    .map((each) => sheet.id + ": " + (each.id || each.className || each.tagName) + " is wider than its page");
+    .map((each) => sheet.id + ": " + (each.id || each.getAttribute("class") || each.tagName) + " is wider than its page");
 })`;
