@@ -15,12 +15,15 @@ export interface Diagonal {
   readonly length: Mm;
 }
 
-/** The longest line between corners of the seam line that stays inside the piece; null for round pieces. */
-export function checkDiagonal({ finished }: Piece): Diagonal | null {
-  const corners = finished.outer.map(({ from }) => from);
-  if (corners.length < 4 || finished.outer.some(({ kind }) => kind === "arc")) return null;
+/**
+ * The longest line between corners of the cut line that stays inside the piece: the line the words of
+ * the walk check too. Null for round pieces.
+ */
+export function checkDiagonal({ outline }: Piece): Diagonal | null {
+  const corners = outline.outer.map(({ from }) => from);
+  if (corners.length < 4 || outline.outer.some(({ kind }) => kind === "arc")) return null;
   const still: ToPaper = (point) => point;
-  const rings = [finished.outer, ...finished.holes].map((loop) =>
+  const rings = [outline.outer, ...outline.holes].map((loop) =>
     flattenPath(pathOfLoop(loop, still)),
   );
   let best: Diagonal | null = null;

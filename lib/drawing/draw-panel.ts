@@ -143,7 +143,7 @@ function describePiece({ project }: DrawingInput, piece: Piece, panel: Panel | n
     panel && panel.folds.length > 0 ? `Folds: ${panel.folds.length}.` : "",
     ...piece.marks.map(({ label }) => `A cross marks the place of the ${label}.`),
     piece.clips.length > 0 ? `Clip marks: ${piece.clips.length}.` : "",
-    diagonal ? `Check diagonal ${formatLength(diagonal.length, project)}.` : "",
+    diagonal ? `Check diagonal of the cut line ${formatLength(diagonal.length, project)}.` : "",
   ]
     .filter((sentence) => sentence !== "")
     .join(" ");

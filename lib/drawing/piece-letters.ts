@@ -7,7 +7,7 @@ import type { Candidate, Label, ToPaper } from "./types.ts";
 
 const AWAY: readonly Mm[] = [4.4, 5.6, 7.5, 10];
 
-/** A second letter of the same seam on the same piece is worth it only on a stretch this long. */
+/** A second letter on one side of a seam is worth it only on a stretch this long. */
 const WORTH_REPEATING: Mm = 22;
 
 /** The letter of each seam beside its edges, inside the piece first, then outside. */
@@ -15,14 +15,15 @@ export function pieceLetters(piece: Piece, toPaper: ToPaper): Label[] {
   const rings = [piece.finished.outer, ...piece.finished.holes].map((loop) =>
     flattenPath(pathOfLoop(loop, toPaper), 0.1),
   );
-  const runs = piece.edges.flatMap(({ seam, segments }) => {
+  const sides = sidesOf(piece);
+  const runs = piece.edges.flatMap(({ seam, segments }, index) => {
     const run = flattenPath(pathOfLoop(segments, toPaper, false), 0.1);
-    return seam === null ? [] : [{ seam, run, length: pathLength(run) }];
+    return seam === null ? [] : [{ seam, side: sides[index], run, length: pathLength(run) }];
   });
-  const lettered = runs.filter(({ seam, length }, index) => {
-    const alike = runs.filter((other) => other.seam === seam);
+  const lettered = runs.filter(({ side, length }, index) => {
+    const alike = runs.filter((other) => other.side === side);
     const longest = alike.reduce((best, other) => Math.max(best, other.length), 0);
-    const isFirst = runs.findIndex((other) => other.seam === seam && other.length === longest);
+    const isFirst = runs.findIndex((other) => other.side === side && other.length === longest);
     return length >= WORTH_REPEATING || isFirst === index;
   });
   return lettered.map(({ seam, run }) => ({
@@ -30,6 +31,19 @@ export function pieceLetters(piece: Piece, toPaper: ToPaper): Label[] {
     style: "letter",
     candidates: edgePlaces(run, rings),
   }));
+}
+
+/** Edges of one seam that follow one another are one side of it; a piece sewn to itself has two. */
+function sidesOf({ edges }: Piece): Count[] {
+  const sides = edges.map(() => 0);
+  edges.forEach(({ seam }, index) => {
+    const before = edges[index - 1];
+    sides[index] = before?.seam === seam ? (sides[index - 1] ?? index) : index;
+  });
+  // Round the corner where the outline starts.
+  const last = edges.length - 1;
+  const isRound = edges.length > 1 && edges[0]?.seam === edges[last]?.seam;
+  return sides.map((side) => (isRound && side === sides[last] ? 0 : side));
 }
 
 /** Places beside a run of points: near its middle and inside first, then along it, then outside. */

@@ -50,7 +50,7 @@ export function markLabels(piece: Piece, toPaper: ToPaper): Label[] {
       { at: [x, y - reach - 1], anchor: "middle", leader: reach > 4 ? [x, y] : null },
       { at: [x, y + reach + 1], anchor: "middle", leader: reach > 4 ? [x, y] : null },
     ]);
-    return { lines: [label], style: "label", candidates: beside };
+    return { lines: [`${label} here`], style: "label", candidates: beside };
   });
 }
 
