@@ -148,7 +148,7 @@ function pushArrow(
       ? [direction[0] / reach, direction[1] / reach]
       : [0, nearness(view, away) > 0 ? 1 : -1];
   const at = (by: Mm): Point => [middle[0] + out[0] * by, middle[1] + out[1] * by];
-  return { inks: drawArrow(at(30), at(6), "stock"), tail: at(30) };
+  return { inks: drawArrow(at(22), at(5), "stock"), tail: at(22) };
 }
 
 function roundPlaces(tail: Point, box: { left: Mm; right: Mm; top: Mm; bottom: Mm }): Candidate[] {

@@ -1,4 +1,4 @@
-import type { Ratio } from "../plane/types.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
 import { boxOfInks } from "./boxes.ts";
 import { findCollisions } from "./find-collisions.ts";
 import type { FigureLimits, Picture } from "./types.ts";
@@ -8,6 +8,9 @@ const nicelyTo: readonly number[] = [
   1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 40, 50, 60, 75, 100, 120, 150, 200,
   250, 300, 500,
 ];
+
+/** A drawing whose longer side is shorter than this cannot be read: it needs more room. Our choice. */
+const LEAST: Mm = 20;
 
 export interface Fitted {
   readonly picture: Picture;
@@ -38,10 +41,22 @@ export function fitScale(
     const fits =
       box.right - box.left + 2 <= limits.width && box.bottom - box.top + 2 <= limits.height;
     if (!fits && to !== last) continue;
-    const fitted: Fitted = { picture, scale: 1 / to, note: `Scale 1 : ${to}` };
+    const longer = Math.max(...content) / to;
+    const isTiny = longer > 0 && longer < LEAST;
+    const fitted: Fitted = {
+      picture: isTiny ? withFault(picture, "Too small to read.") : picture,
+      scale: 1 / to,
+      note: `Scale 1 : ${to}`,
+    };
+    if (isTiny) return largest ?? fitted;
     if (findCollisions(picture.inks).length + picture.collisions.length === 0) return fitted;
     largest ??= fitted;
   }
   if (largest) return largest;
   return { picture: { inks: [], collisions: ["Too large to draw."] }, scale: 1, note: "" };
 }
+
+const withFault = ({ inks, collisions }: Picture, fault: string): Picture => ({
+  inks,
+  collisions: [...collisions, fault],
+});
