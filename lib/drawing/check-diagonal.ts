@@ -56,7 +56,8 @@ export function drawDiagonal(
     const inks = at(share).filter((ink) => ink.kind === "text");
     return findCollisions([...others.filter((ink) => ink.kind === "path"), ...inks]).length === 0;
   });
-  // No room for its figure anywhere: the diagonal is left to the words beside the figure.
-  const fits = Math.hypot(to[0] - from[0], to[1] - from[1]) > 34;
+  // No room for its figure, or a strip that it would only smudge: left to the words beside the figure.
+  const [across, up] = [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
+  const fits = Math.hypot(across, up) > 34 && Math.min(across, up) > 9;
   return clear === undefined || !fits ? [] : at(clear);
 }
