@@ -4,7 +4,7 @@ import { buildFinish } from "./build-finish.ts";
 import { buildFoam } from "./build-foam.ts";
 import { buildLay } from "./build-lay.ts";
 import { buildMaterials } from "./build-materials.ts";
-import { buildPiece } from "./build-piece.ts";
+import { buildPieces } from "./build-pieces.ts";
 import { buildRecord } from "./build-record.ts";
 import { buildStart } from "./build-start.ts";
 import { buildSteps } from "./build-steps.ts";
@@ -44,9 +44,9 @@ export function buildBooklet(
     buildFoam(plan, figures, format),
     ...plan.covers.flatMap((cover) => [
       buildWays(cover, figures, { format, isOnly: plan.covers.length === 1 }),
-      ...cover.pieces.map((piece) => buildPiece(piece, figures, { plan, cover, format })),
+      ...buildPieces(cover.pieces, figures, { plan, cover, format }),
     ]),
-    ...plan.pieces.map((piece) => buildPiece(piece, figures, { plan, cover: null, format })),
+    ...buildPieces(plan.pieces, figures, { plan, cover: null, format }),
     ...plan.lays.map((lay) => buildLay(lay, figures, { plan, format })),
     ...[...plan.sheets, ...plan.boards].map((cuts) => buildCuts(cuts, figures, { plan, format })),
   ];
@@ -76,11 +76,28 @@ export function buildBooklet(
   };
 }
 
-/** Each part of the work starts a sheet; panels, lays, cuts and groups of steps run on among their own. */
+/** Each part of the work starts a sheet; within a part the pages run on where there is room. */
 const placePages = (pages: readonly BookletPage[]): readonly PlacedPage[] =>
   pages.map((page, i) => ({ ...page, startsSheet: startsSheet(page, pages[i - 1]) }));
 
 function startsSheet({ kind }: BookletPage, before: BookletPage | undefined): boolean {
-  if (kind === "words" || kind === "sources") return false;
-  return kind === "ways" || kind !== before?.kind;
+  return before === undefined || partOf[kind] !== partOf[before.kind];
 }
+
+type Part = "front" | "start" | "material" | "pieces" | "cutting" | "steps" | "end";
+
+const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
+  cover: "front",
+  start: "start",
+  materials: "material",
+  foam: "material",
+  ways: "pieces",
+  piece: "pieces",
+  lay: "cutting",
+  cuts: "cutting",
+  steps: "steps",
+  finish: "end",
+  words: "end",
+  record: "end",
+  sources: "end",
+};

@@ -16,7 +16,7 @@ const mostPlain = 4;
 
 /**
  * The pieces of a lay in the order they lie on it, bottom to top. Pieces cut alike and mirrored pairs
- * stay together; plain rectangles that follow one another share a step.
+ * stay together; plain pieces that follow one another share a step.
  */
 export function groupPieces(lay: Lay, work: Work): OwnedGroup[] {
   const alike = new Map<string, OwnedGroup>();
@@ -71,13 +71,7 @@ export function panelOf(cover: Cover, mirrorOf: string | null): string | null {
 
 function isPlainPanel({ piece, cover }: Owned): boolean {
   const isTwin = cover?.pieces.some(({ mirrorOf }) => mirrorOf === piece.id) ?? false;
-  return (
-    piece.panel !== null &&
-    piece.mirrorOf === null &&
-    !isTwin &&
-    piece.cut === 1 &&
-    isRectangle(piece)
-  );
+  return piece.panel !== null && piece.mirrorOf === null && !isTwin && piece.cut === 1;
 }
 
 /** Four straight edges along the axes, so that the diagonals say whether it is square. */

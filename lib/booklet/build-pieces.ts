@@ -13,34 +13,70 @@ import type { EdgeText, Fact, PiecePage, Table } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
-/** Room that leaves the walk and the edges on the same page where they can be. */
-const pieceRooms: readonly FigureRoom[] = [
-  { width: 165, height: 45 },
-  { width: 165, height: 52 },
-  { width: 165, height: 60 },
-  { width: 165, height: 70 },
-  { width: 165, height: 80 },
-  { width: 165, height: 95 },
-];
+/** Heights for a figure, least first; the width is that of the narrower paper. */
+const heights: readonly Mm[] = [45, 52, 60, 70, 80, 95, 110, 125, 140];
+const roomOf = (height: Mm): FigureRoom => ({ width: 165, height });
 
 /** A piece drawn this long shows all its marks. @source our choice */
 const legible: Mm = 60;
 /** Share of the largest drawing below which less room is not worth it. @source our choice */
 const worthSaving = 0.7;
 
-/** The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. */
-export function buildPiece(
+/** What a page has room for, on the shorter paper. @source our choice, with a little to spare */
+const pageHeight: Mm = 226;
+/** Heading, sizes and checks; a row of the walk; a line of warning: as `print.css` sets them. */
+const [wordsHeight, rowHeight, warningHeight]: readonly [Mm, Mm, Mm] = [42, 5, 5];
+
+export interface PieceContext {
+  readonly plan: Plan;
+  readonly cover: Cover | null;
+  readonly format: Format;
+}
+
+/**
+ * The pages of some pieces in order. Two that follow one another share a page where half of it is
+ * enough for each; any other has the page to itself, and is drawn as large as that allows.
+ */
+export function buildPieces(
+  pieces: readonly Piece[],
+  figures: FigureSource,
+  context: PieceContext,
+): readonly PiecePage[] {
+  const pages: PiecePage[] = [];
+  for (let i = 0; i < pieces.length; i += 1) {
+    const [one, next] = [pieces[i]!, pieces[i + 1]];
+    const pair = [one, ...(next === undefined ? [] : [next])].map((piece) =>
+      buildPiece(piece, figures, { ...context, share: "half" }),
+    );
+    if (pair.length === 2 && pair.every((page) => page !== null)) {
+      pages.push(...pair);
+      i += 1;
+    } else pages.push(buildPiece(one, figures, { ...context, share: "whole" })!);
+  }
+  return pages;
+}
+
+/**
+ * The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. Null
+ * where half a page was asked for and is not enough.
+ */
+function buildPiece(
   piece: Piece,
   figures: FigureSource,
-  context: { readonly plan: Plan; readonly cover: Cover | null; readonly format: Format },
-): PiecePage {
-  const { plan, cover, format } = context;
+  context: PieceContext & { readonly share: "half" | "whole" },
+): PiecePage | null {
+  const { plan, cover, format, share } = context;
   const panel = cover?.panels.find(({ id }) => id === piece.panel) ?? null;
   const id = pieceAnchor(piece, cover);
   const name = cover === null ? piece.id : (piece.panel ?? piece.id);
   const edges = piece.edges.map((edge) => ({ edge, text: edgeText(edge, piece, cover, format) }));
-  const figure = pieceFigure(piece, cover, figures);
   const walk = describeWalk(piece.outline.outer, id, format, edges);
+  const warnings = pieceWarnings(piece, panel, plan);
+  const rows = walk.legs.length > 0 ? walk.legs.length : edges.length;
+  const taken = wordsHeight + rows * rowHeight + warnings.length * warningHeight;
+  const room = pageHeight / (share === "half" ? 2 : 1) - taken;
+  const figure = pieceFigure(piece, cover, { figures, room, share });
+  if (share === "half" && (figure?.height ?? 0) > room) return null;
   return {
     kind: "piece",
     id,
@@ -50,7 +86,7 @@ export function buildPiece(
       ...pieceFacts(piece, plan, format),
       ...(figure === null ? [] : [{ label: "Drawn", value: lowerFirst(figure.scale) }]),
     ],
-    warnings: pieceWarnings(piece, panel, plan),
+    warnings,
     figure,
     walk,
     edges:
@@ -101,17 +137,27 @@ function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): re
   ];
 }
 
-/** In the least room in which its labels keep clear, else in all the room there is. */
-function pieceFigure(piece: Piece, cover: Cover | null, figures: FigureSource): Figure | null {
+/**
+ * For half a page the least drawing whose labels keep clear and whose marks all show; for a page of
+ * its own the largest that fits.
+ */
+function pieceFigure(
+  piece: Piece,
+  cover: Cover | null,
+  context: { readonly figures: FigureSource; readonly room: Mm; readonly share: "half" | "whole" },
+): Figure | null {
+  const { figures, room, share } = context;
   const ids = [
     ...(cover === null ? [] : [`panel/${cover.solid}/${piece.id}`]),
     `panel/${piece.id}`,
   ];
   const id = ids.find((each) => figures.ids.includes(each));
   if (id === undefined) return null;
-  const largest = figures.draw(id, pieceRooms.at(-1));
+  const rooms = heights.filter((height, i) => i < 4 || height <= room).map(roomOf);
+  const largest = figures.draw(id, rooms.at(-1));
+  if (share === "whole") return drawClear(figures, id, rooms.toReversed()) ?? largest;
   const least = Math.min(legible, worthSaving * (largest.drawn ?? 0));
-  return drawClear(figures, id, pieceRooms, ({ drawn = 0 }) => drawn >= least) ?? largest;
+  return drawClear(figures, id, rooms, ({ drawn = 0 }) => drawn >= least) ?? largest;
 }
 
 const edgeTable = (edges: readonly EdgeText[], id: string): Table | null =>
