@@ -1,11 +1,12 @@
+import { checkDiagonals } from "../plane/check-diagonals.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
+import { mergeShortLegs } from "../plane/merge-short-legs.ts";
 import type { Loop, Point } from "../plane/types.ts";
 import type { Format } from "./make-format.ts";
 import { edgesAlong } from "./edges-along.ts";
 import type { WalkedEdge } from "./edges-along.ts";
-import { mergeShortLegs } from "./merge-short-legs.ts";
 import type { EdgeText, WalkRow, WalkText } from "./pages.ts";
-import { checkDiagonals, walkOutline } from "./walk-outline.ts";
+import { walkOutline } from "./walk-outline.ts";
 import type { Walk, WalkLeg } from "./walk-outline.ts";
 
 const degree = Math.PI / 180;

@@ -5,4 +5,4 @@ export { choosePaper, otherPaper, papers } from "./paper.ts";
 export { patternSheets } from "./pattern-sheets.ts";
 export { planJson } from "./plan-json.ts";
 export { planJsonSchema, planSchema } from "./plan-schema.ts";
-export { checkDiagonals, replayWalk, walkOutline } from "./walk-outline.ts";
+export { replayWalk, walkOutline } from "./walk-outline.ts";

@@ -1,14 +1,5 @@
 import type { Loop, Mm, Point, Radians } from "../plane/types.ts";
-import {
-  add,
-  angleOf,
-  cross,
-  distance,
-  dot,
-  fromAngle,
-  rotate,
-  subtract,
-} from "../plane/points.ts";
+import { add, angleOf, cross, dot, fromAngle, rotate, subtract } from "../plane/points.ts";
 import { arcRadius, arcSweep, directionAlong, segmentLength } from "../plane/segments.ts";
 
 /** A way to draw an outline leg by leg, without a pattern. */
@@ -38,13 +29,6 @@ export interface CurvedLeg extends LegBase {
   /** Angle the curve runs through: positive when it bends to the left. */
   readonly sweep: Radians;
   readonly centre: Point;
-}
-
-/** Two corners that lie a known way apart, to prove that the outline was drawn true. */
-export interface Diagonal {
-  readonly from: Point;
-  readonly to: Point;
-  readonly length: Mm;
 }
 
 /**
@@ -103,28 +87,6 @@ export function replayWalk({ start, heading, legs }: Walk): readonly Point[] {
     }
     return at;
   });
-}
-
-/**
- * The longest line between two corners, and the longest that shares no corner with it and crosses
- * it. None for outlines of fewer than four corners: their sides already fix them.
- */
-export function checkDiagonals(loop: Loop): readonly Diagonal[] {
-  const corners = loop.map((segment) => segment.from);
-  if (corners.length < 4) return [];
-  const pairs = corners.flatMap((from, i) =>
-    corners.slice(i + 1).map((to): Diagonal => ({ from, to, length: distance(from, to) })),
-  );
-  const longestFirst = pairs.toSorted((a, b) => b.length - a.length || 0);
-  const first = longestFirst[0]!;
-  const second = longestFirst.find((pair) => doCross(first, pair));
-  return second === undefined ? [first] : [first, second];
-}
-
-function doCross(a: Diagonal, b: Diagonal): boolean {
-  const side = (line: Diagonal, point: Point): number =>
-    cross(subtract(line.to, line.from), subtract(point, line.from));
-  return side(a, b.from) * side(a, b.to) < -1e-9 && side(b, a.from) * side(b, a.to) < -1e-9;
 }
 
 const turnBetween = (a: Point, b: Point): Radians => Math.atan2(cross(a, b), dot(a, b));

@@ -1,46 +1,19 @@
-import type { Mm, Point } from "../plane/types.ts";
+import { checkDiagonals, type Diagonal } from "../plane/check-diagonals.ts";
+import { mergeShortLegs } from "../plane/merge-short-legs.ts";
 import type { Piece } from "../seams/types.ts";
 import { formatLength } from "../units/index.ts";
+import { smallestStep } from "../units/smallest-step.ts";
 import type { LengthStyle } from "../units/types.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { findCollisions } from "./find-collisions.ts";
-import { isInsideRings } from "./inside-point.ts";
-import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import type { Ink, ToPaper } from "./types.ts";
 
-/** The corners a check diagonal runs between, in real millimetres. */
-export interface Diagonal {
-  readonly from: Point;
-  readonly to: Point;
-  readonly length: Mm;
-}
-
 /**
- * The longest line between corners of the cut line that stays inside the piece: the line the words of
- * the walk check too. Null for round pieces.
+ * The first line that the words of the walk say to measure, in real millimetres; null where they name
+ * none.
  */
-export function checkDiagonal({ outline }: Piece): Diagonal | null {
-  const corners = outline.outer.map(({ from }) => from);
-  if (corners.length < 4 || outline.outer.some(({ kind }) => kind === "arc")) return null;
-  const still: ToPaper = (point) => point;
-  const rings = [outline.outer, ...outline.holes].map((loop) =>
-    flattenPath(pathOfLoop(loop, still)),
-  );
-  let best: Diagonal | null = null;
-  corners.forEach((from, i) => {
-    corners.slice(i + 2).forEach((to) => {
-      const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-      const level = Math.min(Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1]));
-      if (level < 1 || (best && length <= best.length + 0.5)) return;
-      const shares = [0.02, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.98];
-      const isWithin = shares.every((t) =>
-        isInsideRings([from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t], rings),
-      );
-      if (isWithin) best = { from, to, length };
-    });
-  });
-  return best;
-}
+export const checkDiagonal = ({ outline }: Piece, style: LengthStyle): Diagonal | null =>
+  checkDiagonals(mergeShortLegs(outline.outer, smallestStep(style)))[0] ?? null;
 
 /** The diagonal with its length, the figure slid along to where it is clear of other lines. */
 export function drawDiagonal(

@@ -54,7 +54,7 @@ function piecePicture(
     flattenPath(pathOfLoop(loop, toPaper), 0.1),
   );
   const sizes = pieceSizes(piece, toPaper, project);
-  const diagonal = checkDiagonal(piece);
+  const diagonal = checkDiagonal(piece, project);
   const measured = diagonal
     ? drawDiagonal(diagonal, toPaper, { style: project, others: lines })
     : [];
@@ -133,7 +133,7 @@ function describePiece({ project }: DrawingInput, piece: Piece, panel: Panel | n
   const seams = piece.edges.flatMap(({ seam, length }) =>
     seam ? [`seam ${seam} ${formatLength(length, project)}`] : [],
   );
-  const diagonal = checkDiagonal(piece);
+  const diagonal = checkDiagonal(piece, project);
   return [
     `${piece.label}: finished ${finished}, cut ${formatSizes(piece.cutSize, project)}.`,
     `Cut ${piece.cut} with the right side facing you.`,

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeWalk } from "../../lib/booklet/describe-walk.ts";
 import { makeFormat } from "../../lib/booklet/make-format.ts";
-import { mergeShortLegs } from "../../lib/booklet/merge-short-legs.ts";
+import { mergeShortLegs } from "../../lib/plane/merge-short-legs.ts";
 import { line, segmentLength } from "../../lib/plane/segments.ts";
 import type { Loop, Point } from "../../lib/plane/types.ts";
 

@@ -2,12 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeWalk } from "../../lib/booklet/describe-walk.ts";
 import { makeFormat } from "../../lib/booklet/make-format.ts";
-import {
-  checkDiagonals,
-  replayWalk,
-  startAtLowestLeft,
-  walkOutline,
-} from "../../lib/booklet/walk-outline.ts";
+import { replayWalk, startAtLowestLeft, walkOutline } from "../../lib/booklet/walk-outline.ts";
 import { line } from "../../lib/plane/segments.ts";
 import type { Loop, Point } from "../../lib/plane/types.ts";
 import { circle, tee } from "../fixtures/small-cover.ts";
@@ -104,25 +99,6 @@ describe("walking round an outline", () => {
 
   test("of nothing has no legs", () => {
     expect(walkOutline([]).legs).toEqual([]);
-  });
-});
-
-describe("check diagonals", () => {
-  // 3-4-5 triangle, Euclid I.47: a rectangle of 300 by 400 has diagonals of 500.
-  test("of a 300 by 400 rectangle are both 500", () => {
-    expect(checkDiagonals(rectangle(300, 400)).map(({ length }) => length)).toEqual([500, 500]);
-  });
-
-  test("are not asked of a triangle", () => {
-    expect(
-      checkDiagonals(
-        closed([
-          [0, 0],
-          [4, 0],
-          [0, 3],
-        ]),
-      ),
-    ).toEqual([]);
   });
 });
 
