@@ -27,9 +27,8 @@ export function chooseStepFigure(
   step: Step,
   figures: FigureSource,
 ): Pick<StepText, "figure" | "arrangement"> {
-  const id = figureOf(step, figures);
-  // The lay fills a page of its own: the step names it.
-  if (id === null || id.startsWith("lay/")) return { figure: null, arrangement: "bare" };
+  const id = step.figure;
+  if (id === null || !figures.ids.includes(id)) return { figure: null, arrangement: "bare" };
   const beside = drawClear(figures, id, besideRooms, isLegible);
   const isShort = step.actions.length <= fewActions && step.notes.length === 0;
   const wide = isShort && beside === null ? drawClear(figures, id, wideRooms, isLegible) : null;
@@ -46,16 +45,3 @@ const fewActions = 5;
 
 /** A piece drawn shorter than this shows nothing but its labels. @source our choice */
 const isLegible = ({ drawn = Infinity }: Figure): boolean => drawn >= 20;
-
-/**
- * The drawing the step asks for, or a better one: a block shows its own shape rather than the finished
- * form, and slabs glued into one block are not shown as a form that is not there yet.
- */
-function figureOf({ figure, makes, group }: Step, { ids }: FigureSource): string | null {
-  if (figure === null) return null;
-  const solid = /^solid\/([^/]+)$/.exec(figure)?.[1];
-  if (solid === undefined || group !== "Foam") return ids.includes(figure) ? figure : null;
-  const block = makes.flatMap((made) => /\bblock ([^ ]+)/.exec(made)?.[1] ?? [])[0];
-  const better = [`layers/${solid}/${block}`, `block/${solid}/${block}`];
-  return better.find((id) => ids.includes(id)) ?? null;
-}

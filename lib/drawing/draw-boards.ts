@@ -30,16 +30,23 @@ interface BoardGroup {
 /** Height a board is drawn at: to scale its face would be too thin to write on. */
 const BAR: Mm = 13;
 
-/** All boards of one stock with their cuts in order; only their length is to scale. */
-export function drawBoards(input: DrawingInput, plan: CutPlan, limits: FigureLimits): Figure {
-  const groups = groupAlike(plan.used);
+/** All boards of one stock with their cuts in order, or those cut like one; only lengths are to scale. */
+export function drawBoards(
+  input: DrawingInput,
+  plan: CutPlan,
+  how: { readonly number?: number; readonly limits: FigureLimits },
+): Figure {
+  const { number = null, limits } = how;
+  const groups = groupAlike(plan.used).filter(
+    ({ numbers }) => number === null || numbers.includes(number),
+  );
   const longest = Math.max(1, ...plan.used.map(({ size }) => size[0] ?? 0));
   const label = input.project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
   const fitted = fitScale((scale) => boardsPicture(input, groups, scale), [longest, 1], limits);
   const write = (sizes: readonly Mm[]) => formatSizes(sizes, input.project);
   return finishFigure(
     {
-      id: `board/${plan.stock}`,
+      id: number === null ? `board/${plan.stock}` : `board/${plan.stock}/${number}`,
       title: `Cut the ${label} to length`,
       alt: groups
         .map(({ used, numbers }) => `${boardTitle(numbers)}: ${describeCuts(plan, used, write)}`)

@@ -1,28 +1,17 @@
 import type { CutPlan, UsedStock } from "../packing/types.ts";
-import type { Mm, Point, Ratio } from "../plane/types.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
 import { boxOfInks, shiftInks } from "./boxes.ts";
 import { type CutView, describeCuts, drawCuts, viewRectangle } from "./draw-cuts.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawGrain } from "./draw-grain.ts";
-import { dotInk } from "./dot-ink.ts";
 import { drawStockParts } from "./draw-stock-parts.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { pathOf } from "./paper-path.ts";
-import type { Callout } from "./place-beside.ts";
-import { placeLabels } from "./place-labels.ts";
-import type {
-  Candidate,
-  DrawingInput,
-  Figure,
-  FigureLimits,
-  Ink,
-  Label,
-  PaperPath,
-  Picture,
-} from "./types.ts";
+import { placeRound } from "./place-round.ts";
+import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
 
 /** One slab or sheet with its parts hatched, its cuts numbered in order and its offcuts named. */
 export function drawCutPlan(
@@ -87,7 +76,7 @@ function slicedStrips(used: UsedStock): UsedStock[] {
   });
 }
 
-/** Below the plan, a strip seen from the front edge with its cuts to thickness. */
+/** Below the plan, a strip seen from the near edge with its cuts to thickness. */
 function addSideView(
   above: Picture,
   strip: UsedStock,
@@ -99,7 +88,7 @@ function addSideView(
   const title: Ink = {
     kind: "text",
     style: "label",
-    text: `${names} seen from the front edge`,
+    text: `${names} seen from the near edge`,
     at: [0, upper.bottom + 9],
     anchor: "start",
     isUpright: false,
@@ -147,40 +136,9 @@ function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Pict
           }),
         ]
       : [];
-  const margin = nameSmall(parts.small, [...inks, ...sizes]);
+  const margin = placeRound(parts.small, [...inks, ...sizes]);
   return {
     inks: [...inks, ...sizes, ...margin.inks],
     collisions: [...numbered.collisions, ...parts.collisions, ...margin.collisions],
   };
 }
-
-/** Names of parts too small to write on, round the stock: above, at its sides, then below. */
-function nameSmall(small: readonly Callout[], inks: readonly Ink[]): Picture {
-  const box = boxOfInks(inks);
-  const labels = small.map(({ lines, style, to, spots = [] }): Label => {
-    const ends = [to, ...spots.filter((_, index) => index % 12 === 5)];
-    const row = (y: Mm) =>
-      ends.flatMap((end) => shifts.map((shift) => place([end[0] + shift, y], "middle", end)));
-    const beside = levels.flatMap((level) => [
-      place([box.right + 4, to[1] + level], "start", to),
-      place([box.left - 4, to[1] + level], "end", to),
-    ]);
-    const above = rows.flatMap((rise) => row(box.top - rise));
-    const below = rows.flatMap((drop) => row(box.bottom + drop));
-    return { lines, style, candidates: [...above, ...beside, ...below] };
-  });
-  const named = placeLabels(labels, inks);
-  const dots = named.inks.flatMap((ink) => (ink.kind === "path" ? ink.paths.map(leaderEnd) : []));
-  return { inks: [...named.inks, ...dots.map((end) => dotInk(end))], collisions: named.collisions };
-}
-
-const place = (at: Point, anchor: Candidate["anchor"], leader: Point): Candidate => ({
-  at,
-  anchor,
-  leader,
-});
-const leaderEnd = ({ from, segments }: PaperPath): Point => segments[0]?.to ?? from;
-
-const rows: readonly Mm[] = [6, 12, 18, 24, 30];
-const shifts: readonly Mm[] = [0, 6, -6, 12, -12, 20, -20, 30, -30];
-const levels: readonly Mm[] = [0, 7, -7, 14, -14, 21, -21, 28, -28];

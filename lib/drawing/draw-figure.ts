@@ -13,9 +13,10 @@ import { drawSolid } from "./draw-solid.ts";
 import { drawWay } from "./draw-way.ts";
 import type { CutPlan } from "../packing/types.ts";
 import type { Mm } from "../plane/types.ts";
+import { addStepFigures } from "./step-figures.ts";
 import type { Cover } from "../seams/types.ts";
 import type { Solid } from "../solids/types.ts";
-import type { DrawingInput, Figure, FigureLimits } from "./types.ts";
+import type { DrawingInput, Drawer, Figure, FigureLimits } from "./types.ts";
 
 /**
  * Room for a figure on an A4 or Letter page.
@@ -40,9 +41,6 @@ const kindHeights: Readonly<Record<string, Mm>> = {
   pieces: 120,
 };
 
-/** Draws the figure when its turn comes. */
-type Drawer = (limits: FigureLimits) => Figure | null;
-
 /** Draw one figure by its id; null where the plan has no such figure. */
 export function drawFigure(
   input: DrawingInput,
@@ -65,10 +63,10 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
   const [main] = input.solids;
   if (main) drawers.set("finished", (limits) => drawSolid(input, main, { side: "bare", limits }));
   for (const solid of input.solids) addSolid(drawers, input, solid);
-  if (!main && standingParts(input.project).length > 0) {
+  if (!main && standingParts(input.project).length > 0)
     drawers.set("finished", (limits) => drawAssembly(input, { id: "finished", limits }));
+  if (standingParts(input.project).length > 0)
     drawers.set("pieces/all", (limits) => drawAssembly(input, { id: "pieces/all", limits }));
-  }
   for (const cover of input.covers) addCover(drawers, input, cover);
   for (const { piece, panel, cover } of clothPieces(input)) {
     const ids = [`panel/${piece.id}`];
@@ -82,7 +80,8 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
   for (const plan of [...input.slabs, ...input.sheets]) addCutPlan(drawers, input, plan);
   for (const plan of input.boards)
     if (plan.used.length > 0)
-      drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, limits));
+      drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, { limits }));
+  addStepFigures(drawers, input);
   return drawers;
 }
 
@@ -118,7 +117,7 @@ function addCover(drawers: Map<string, Drawer>, input: DrawingInput, cover: Cove
     drawers.set(`ways/${cover.solid}/${way.id}`, (limits) => drawWay(cover, way, limits));
   for (const seam of cover.seams)
     drawers.set(`seam/${cover.solid}/${seam.id}`, (limits) =>
-      drawSeam(input, cover, { seam, limits }),
+      drawSeam(input, cover, { seams: [seam], limits }),
     );
   if (solid && cover.opening)
     drawers.set(`opening/${cover.solid}`, (limits) => drawOpening(input, cover, { solid, limits }));

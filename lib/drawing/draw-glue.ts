@@ -6,18 +6,17 @@ import { boxOfInks } from "./boxes.ts";
 import { dotInk } from "./dot-ink.ts";
 import { drawBody } from "./draw-body.ts";
 import { drawHatch } from "./draw-hatch.ts";
+import { drawMotion } from "./draw-motion.ts";
 import { explodeBlocks, type Exploded } from "./explode-blocks.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { glueHatch } from "./hatch-styles.ts";
-import { hideLines } from "./hide-lines.ts";
 import { insidePoints } from "./inside-point.ts";
-import { drawArrow } from "./mark-arrow.ts";
 import { makeScene, type Scene, type SceneMesh } from "./mesh-scene.ts";
 import { pathOf } from "./paper-path.ts";
 import { pictureSize } from "./picture-size.ts";
 import { type Callout, placeBeside } from "./place-beside.ts";
-import { dot, FRONT_VIEW, project, spaceView } from "./space-view.ts";
+import { dot, FRONT_VIEW, spaceView } from "./space-view.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
 import { type Overlay, visibleFaces, visibleOverlays } from "./visible-faces.ts";
 
@@ -117,17 +116,7 @@ function motionInks({ shifts, joints }: Exploded, scene: Scene): Ink[] {
     if (!a || !b || !outline) return [];
     if (Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]) < 1e-6) return [];
     const middle = meanPoint(outline);
-    const line = { from: plus(middle, b), to: plus(middle, a) };
-    const seen = hideLines([line], scene).filter(({ isVisible }) => isVisible);
-    return seen.flatMap(({ from, to }) => {
-      const isWhole = project(scene.view, line.to).every(
-        (value, i) => Math.abs(value - (to[i] ?? 0)) < 0.3,
-      );
-      if (isWhole) return drawArrow(from, to, "motion");
-      return [
-        { kind: "path", className: "line motion", paths: [pathOf([from, to])], isObstacle: true },
-      ];
-    });
+    return drawMotion(plus(middle, b), plus(middle, a), scene);
   });
 }
 

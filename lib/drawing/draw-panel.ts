@@ -10,6 +10,7 @@ import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { insidePoints, isInsideRings } from "./inside-point.ts";
 import { measureText } from "./measure-text.ts";
+import { notchNumbers } from "./notch-numbers.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
 import { markLabels, pieceLines } from "./piece-lines.ts";
@@ -61,7 +62,11 @@ function piecePicture(
   let inks = [...lines, ...sizes, ...measured];
   // The letters come first: they can stand in fewest places. Then the arrow, then the words.
   const letters = placeLabels(
-    [...pieceLetters(piece, toPaper), ...markLabels(piece, toPaper)],
+    [
+      ...pieceLetters(piece, toPaper),
+      ...markLabels(piece, toPaper),
+      ...notchNumbers(piece, toPaper),
+    ],
     inks,
   );
   inks = [...inks, ...letters.inks];

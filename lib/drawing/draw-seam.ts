@@ -15,35 +15,37 @@ import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
 import { foldLines } from "./piece-lines.ts";
 import { placeLabels } from "./place-labels.ts";
+import { shortName } from "./short-name.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture, ToPaper } from "./types.ts";
 
 /** A turn of more than 12 degrees is a pivot; less is steered round. @source common practice, no source */
 const PIVOT = Math.cos((12 * Math.PI) / 180);
 
-/** The panels that one seam joins, its edges heavy, its notches and pivots marked, the rest pale. */
+/** The panels that the seams of a step join, those edges heavy, notches and pivots marked, the rest pale. */
 export function drawSeam(
   input: DrawingInput,
   cover: Cover,
-  { seam, limits }: { readonly seam: Seam; readonly limits: FigureLimits },
+  { seams, limits }: { readonly seams: readonly Seam[]; readonly limits: FigureLimits },
 ): Figure {
-  const ids = [...new Set(seam.panels)];
+  const ids = [...new Set(seams.flatMap(({ panels }) => panels))];
   const pieces = ids.flatMap(
     (id) => cover.pieces.find(({ panel, id: own }) => panel === id || own === id) ?? [],
   );
   const fitted = fitScale(
-    (scale) => seamPicture(cover, pieces, { seam, scale, width: limits.width }),
+    (scale) => seamPicture(cover, pieces, { seams, scale, width: limits.width }),
     [0, 0],
     limits,
   );
-  const [a, b] = seam.length;
-  const length = formatLength(a, input.project);
-  const eased =
-    Math.abs(a - b) > 0.5 ? ` Ease ${formatLength(Math.abs(a - b), input.project)} in.` : "";
+  const letters = seams.map(({ id }) => id);
+  const last = letters.at(-1) ?? "";
   return finishFigure(
     {
-      id: `seam/${cover.solid}/${seam.id}`,
-      title: `Seam ${seam.id}`,
-      alt: `Seam ${seam.id}, ${length} long, joins ${pieces.map(pieceName).join(" to ")}, drawn heavy.${eased} Rings mark where to pivot: ${seam.corners.length}.`,
+      id: `seam/${cover.solid}/${letters.join("+")}`,
+      title:
+        letters.length > 1
+          ? `Seams ${letters.slice(0, -1).join(", ")} and ${last}`
+          : `Seam ${last}`,
+      alt: seams.map((seam) => describe(input, pieces, seam)).join(" "),
       scale: fitted.note,
       drawn: fitted.scale * Math.max(0, ...pieces.flatMap(({ cutSize }) => cutSize)),
     },
@@ -52,16 +54,31 @@ export function drawSeam(
   );
 }
 
+function describe({ project }: DrawingInput, pieces: readonly Piece[], seam: Seam): string {
+  const [a, b] = seam.length;
+  const joined = pieces.filter(
+    ({ id, panel }) => seam.panels.includes(id) || (panel !== null && seam.panels.includes(panel)),
+  );
+  const eased = Math.abs(a - b) > 0.5 ? ` Ease ${formatLength(Math.abs(a - b), project)} in.` : "";
+  return `Seam ${seam.id}, ${formatLength(a, project)} long, joins ${joined.map(pieceName).join(" to ")}, drawn heavy.${eased} Rings mark where to pivot: ${seam.corners.length}.`;
+}
+
 function seamPicture(
   cover: Cover,
   pieces: readonly Piece[],
-  { seam, scale, width }: { seam: Seam; scale: Ratio; width: number },
+  how: { readonly seams: readonly Seam[]; readonly scale: Ratio; readonly width: number },
 ): Picture {
-  const pictures = pieces.map((piece) => seamPiece(cover, piece, seam, scale));
+  const { seams, scale, width } = how;
+  const ids = seams.map(({ id }) => id);
+  // Where there is little room the words of the step say what the panel is.
+  const name = width > 110 ? pieceName : shortName;
+  const pictures = pieces.map((piece) =>
+    seamPiece(cover, piece, { ids, scale, name: name(piece) }),
+  );
   const shifts = flowBoxes(
     pictures.map(({ inks }) => boxOfInks(inks)),
     width - 3,
-    14,
+    width > 110 ? 14 : 8,
   );
   return {
     inks: pictures.flatMap(({ inks }, index) => shiftInks(inks, shifts[index] ?? [0, 0])),
@@ -69,7 +86,12 @@ function seamPicture(
   };
 }
 
-function seamPiece(cover: Cover, piece: Piece, seam: Seam, scale: Ratio): Picture {
+function seamPiece(
+  cover: Cover,
+  piece: Piece,
+  how: { readonly ids: readonly string[]; readonly scale: Ratio; readonly name: string },
+): Picture {
+  const { ids, scale, name } = how;
   const toPaper = flatView(scale);
   const panel = cover.panels.find(({ id }) => id === piece.panel) ?? null;
   const pale = [
@@ -77,10 +99,10 @@ function seamPiece(cover: Cover, piece: Piece, seam: Seam, scale: Ratio): Pictur
     markShape(piece.finished, "ghost"),
     ...foldLines(piece, panel).map((mark) => paleMark(mark(toPaper))),
   ].flatMap((mark) => mark(toPaper));
-  const edges = piece.edges.filter((edge) => edge.seam === seam.id);
+  const edges = piece.edges.filter((edge) => edge.seam !== null && ids.includes(edge.seam));
   const heavy = edges.flatMap(({ segments }) => markSegments(segments, "seam heavy")(toPaper));
   const notches = piece.notches
-    .filter((notch) => notch.seam === seam.id)
+    .filter((notch) => ids.includes(notch.seam))
     .flatMap(({ at, towards }) => {
       const allowance = edges[0]?.allowance ?? 10;
       const end: Point = [
@@ -97,7 +119,7 @@ function seamPiece(cover: Cover, piece: Piece, seam: Seam, scale: Ratio): Pictur
   const inks: Ink[] = [...pale.map(asObstacle), ...heavy, ...notches, ...clips, ...pivots];
   const rings = [piece.finished.outer].map((loop) => flattenPath(pathOfLoop(loop, toPaper), 0.1));
   const placed = placeLabels(
-    [...pieceLetters({ ...piece, edges }, toPaper), nameLabel(piece, rings)],
+    [...pieceLetters({ ...piece, edges }, toPaper), nameLabel(name, rings)],
     inks,
   );
   return { inks: [...inks, ...placed.inks], collisions: placed.collisions };
@@ -136,7 +158,7 @@ function direction([ax, ay]: Point, [bx, by]: Point): Point {
   return [(bx - ax) / length, (by - ay) / length];
 }
 
-function nameLabel(piece: Piece, rings: readonly Polygon[]): Label {
+function nameLabel(name: string, rings: readonly Polygon[]): Label {
   const box = boxOfPoints(rings.flat());
   const inside = insidePoints(rings, 100).map(
     (at) => ({ at, anchor: "middle", leader: null }) as const,
@@ -144,5 +166,5 @@ function nameLabel(piece: Piece, rings: readonly Polygon[]): Label {
   const under = [9, 12, 16, 20].map(
     (gap) => ({ at: [box.left, box.bottom + gap], anchor: "start", leader: null }) as const,
   );
-  return { lines: [pieceName(piece)], style: "name", candidates: [...inside, ...under] };
+  return { lines: [name], style: "name", candidates: [...inside, ...under] };
 }

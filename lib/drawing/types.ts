@@ -137,3 +137,6 @@ export interface Figure {
   /** How long the thing itself is drawn, dimensions and words left out; for flat pieces. */
   readonly drawn?: Mm;
 }
+
+/** Draws a figure when its turn comes; null where the plan gives it nothing to draw. */
+export type Drawer = (limits: FigureLimits) => Figure | null;

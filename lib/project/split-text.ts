@@ -22,7 +22,7 @@ type BoxHead =
 
 const field = "text";
 const figureLine = /^ {0,3}!\[([^\]]*)\]\(figure:([^)\s]*)\)\s*$/;
-const figureName = /^[a-z]+(\/[A-Za-z0-9-]+)*$/;
+const figureName = /^[a-z]+(\/[A-Za-z0-9+-]+)*$/;
 const boxes = "caution, tip, step <id> or before <id> <title>";
 
 /** Cut the author's Markdown up at figures and boxes. Boxes stand on their own: none inside another. */

@@ -1,4 +1,4 @@
-import type { Mm } from "../plane/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
 import type { ClosingSpec, ZipStock } from "../project/types.ts";
 import type { Closing } from "./types.ts";
 
@@ -33,7 +33,7 @@ export function planClosing(
         basis: `As long as the opening, ${format(run)}.`,
       };
     case "ties": {
-      const pairs = Math.max(2, Math.ceil(run / tieSpacing));
+      const pairs = tiePairs(run);
       return {
         kind,
         stock,
@@ -55,6 +55,11 @@ export function planClosing(
         basis: `${format(run)} closed by hand with ladder stitch.`,
       };
   }
+}
+
+/** Pairs of ties that an opening takes: at least two. */
+export function tiePairs(run: Mm): Count {
+  return Math.max(2, Math.ceil(run / tieSpacing));
 }
 
 function chooseZip(

@@ -1,20 +1,18 @@
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
-import type { Solid } from "../solids/types.ts";
+import type { Solid, SolidEdge } from "../solids/types.ts";
 import { makeStep } from "./make-step.ts";
 import { coverName } from "./name-parts.ts";
 import type { Step } from "./types.ts";
 
 /** Hold the cloth down in inward corners, the way the author chose; a loose pad where none was chosen. */
 export function anchorCorners(solid: Solid, cover: Cover, work: Work): Step[] {
-  const inward = solid.edges.filter(
-    (edge) => edge.bend === "inward" && meetsASeat(edge.faces, solid),
-  );
+  const inward = anchoredEdges(solid);
   if (inward.length === 0) return [];
   const closed = `${cover.closing === null ? "filled" : "closed"} ${coverName(cover.solid)}`;
   const lengths = inward.map(({ length }) => work.format.length(length)).join(", ");
   const anchor = work.project.solids.find(({ id }) => id === solid.id)?.cover?.anchor ?? "pad";
-  const common = { id: `anchor-${solid.id}`, group: "Fitting", figure: `solid/${solid.id}` };
+  const common = { id: `anchor-${solid.id}`, group: "Fitting", figure: `anchor/${solid.id}` };
   switch (anchor) {
     case "pad":
       return [
@@ -63,6 +61,11 @@ export function anchorCorners(solid: Solid, cover: Cover, work: Work): Step[] {
         }),
       ];
   }
+}
+
+/** The inward edges that cloth lifts off: those along a face one sits on. */
+export function anchoredEdges(solid: Solid): readonly SolidEdge[] {
+  return solid.edges.filter((edge) => edge.bend === "inward" && meetsASeat(edge.faces, solid));
 }
 
 function meetsASeat(faces: readonly string[], solid: Solid): boolean {

@@ -14,7 +14,7 @@ export function closeCover(cover: Cover, work: Work): Step[] {
     group: "Fitting",
     title: "Close the cover",
     makes: [`closed ${coverName(cover.solid)}`],
-    figure: `opening/${cover.solid}`,
+    figure: `close/${cover.solid}`,
   };
   switch (closing.kind) {
     case "zip":

@@ -43,7 +43,7 @@ export function cutPieces(group: OwnedGroup, lay: Lay, work: Work): Step {
     check: checkOf(group, work) + pairs.map(mirrorCheck).join(""),
     remedy:
       "Trim a piece that is too large. Cut one that is too small again where the lay leaves room.",
-    figure: null,
+    figure: `cut-out/${lay.stock}/${group.map(({ piece }) => piece.id).join("+")}`,
   });
 }
 

@@ -20,7 +20,7 @@ export function fitClosing(cover: Cover, work: Work): Step[] {
   const common = {
     group: "Closing",
     check: `The open run should be ${work.format.length(closing.run)}.`,
-    figure: open[0] === undefined ? null : `seam/${cover.solid}/${open[0].id}`,
+    figure: `closing/${cover.solid}`,
   };
   const edges = names.length === 0 ? "the open edges" : `the edges of ${names.join(" and ")}`;
   switch (closing.kind) {

@@ -32,6 +32,6 @@ export function hemPiece(id: string, { group, work, allowance }: Hem): Step {
         ? null
         : `The finished piece should measure ${work.format.sizes(spec.size)}.`,
     remedy: "Unpick one edge and turn it in again.",
-    figure: `panel/${id}`,
+    figure: `hem/${id}`,
   });
 }

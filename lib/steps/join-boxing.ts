@@ -33,6 +33,6 @@ export function joinBoxing(
     ],
     makes: [...batch.map(({ id }) => seamName(cover, id, work)), last.makes],
     check: `Each seam should measure ${length}.`,
-    figure: `seam/${cover.solid}/${batch[0].id}`,
+    figure: `seam/${cover.solid}/${letters.join("+")}`,
   });
 }

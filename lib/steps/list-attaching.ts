@@ -49,10 +49,6 @@ function sewOn({ id, piece, on, at }: Attachment, cover: Cover, work: Work): Ste
     uses: [label, name, "tape measure", "tailor's chalk", "pins", "sewing machine", "thread"],
     check: "It should hold when you pull at it hard.",
     remedy: "Sew over the square once more.",
-    figure: panel === undefined ? null : `panel/${pieceOf(cover, panel.id)}`,
+    figure: `attach/${cover.solid}/${id}`,
   });
-}
-
-function pieceOf(cover: Cover, panel: string): string {
-  return cover.pieces.find((one) => one.panel === panel)?.id ?? panel;
 }

@@ -28,6 +28,7 @@ export function listCare(work: Work): Step[] {
       uses: [finished],
       check: careCheck(cover),
       remedy: "Sew a loose stretch over before it runs on.",
+      figure: `care/${cover.solid}`,
     });
   });
 }

@@ -43,6 +43,7 @@ export function listChecking(work: Work): Step[] {
       uses: ["tape measure", ...(printed.length > 0 ? ["tailor's chalk"] : []), ...stock, ...cloth],
       check: `It should measure: ${sizes.join(", ")}.`,
       remedy: "Have the true sizes put into the project file and the booklet printed again.",
+      figure: "stock/check",
       notes:
         project.copies > 1
           ? [

@@ -4,7 +4,7 @@ import { cutPieces } from "./cut-pieces.ts";
 import { groupPieces } from "./group-pieces.ts";
 import { makeStep } from "./make-step.ts";
 import { coverName, pieceName } from "./name-parts.ts";
-import type { Cover } from "../seams/types.ts";
+import type { Cover, Piece } from "../seams/types.ts";
 import type { Step } from "./types.ts";
 
 /** Spread each cloth, cut each piece from it, then mark the pieces of each cover. */
@@ -39,8 +39,17 @@ function spreadCloth(lay: Lay, work: Work): Step {
     uses: [label, "iron", "tape measure", "tailor's chalk"],
     check: `The lay should be ${work.format.length(lay.length)} long and ${wide} wide between the selvedges.`,
     remedy: "Stop if the cloth is too short, and look at the findings at the front.",
-    figure: `lay/${lay.stock}`,
+    figure: `spread/${lay.stock}`,
   });
+}
+
+/** The panel with the most kinds of marks, then with the most marks: it shows what marking is. */
+function mostMarked({ pieces }: Cover): string {
+  const panels = pieces.filter(({ panel }) => panel !== null);
+  const rank = ({ clips, notches }: Piece) =>
+    (clips.length > 0 ? 1000 : 0) + (notches.length > 0 ? 1000 : 0) + clips.length + notches.length;
+  const [best] = panels.toSorted((one, other) => rank(other) - rank(one));
+  return best?.id ?? pieces[0]?.id ?? "";
 }
 
 function markPieces(cover: Cover, work: Work): Step {
@@ -67,5 +76,6 @@ function markPieces(cover: Cover, work: Work): Step {
       "Every seam letter should stand on two edges" +
       (hasNotches ? ", and every notch should have a twin with its number." : "."),
     remedy: "Compare the pieces with their figures, one edge after the other.",
+    figure: `mark/${mostMarked(cover)}`,
   });
 }

@@ -51,6 +51,7 @@ function wrapFoam(solid: Solid, work: Work): Step[] {
       uses: [foam, "batting blank", "hand needle", "thread", "cloth scissors"],
       check: "The batting should lie smooth, with no double thickness on the top.",
       remedy: "Trim double layers away and butt the edges.",
+      figure: `wrap/${solid.id}`,
     }),
   ];
 }

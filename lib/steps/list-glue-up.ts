@@ -71,7 +71,7 @@ function joinLayers(
     makes: [to],
     check: `The block should now measure ${work.format.sizes(block.size)}.`,
     remedy: "Trim a face that stands out once the glue is dry, as carefully as in the cutting.",
-    figure: `solid/${solid.id}`,
+    figure: `layers/${solid.id}/${block.id}`,
   });
 }
 

@@ -71,6 +71,7 @@ function makePiping(
     makes: ["piping"],
     check: `The piping should be at least ${length} long.`,
     remedy: "Join on another strip.",
+    figure: `piping/${cover.solid}`,
   });
 }
 
@@ -94,10 +95,7 @@ function bastePiping(cover: Cover, work: Work): Step {
     makes: [],
     check: `The piping should lie along ${seams.length === 1 ? "seam" : "seams"} ${listWords(seams.map(({ id }) => id).toSorted())}.`,
     remedy: "Unpick the basting where it pulls, and pin it again without stretching.",
-    figure:
-      common === undefined
-        ? null
-        : `panel/${cover.pieces.find(({ panel }) => panel === common)?.id ?? common}`,
+    figure: `piped/${cover.solid}`,
   });
 }
 

@@ -53,8 +53,7 @@ function sawStock(plan: CutPlan, alike: AlikeStock, work: Work): Step {
     check: `These should now measure: ${[...new Set(sizes)].join(", ")}.`,
     remedy:
       "Plane or sand a part that is too large. Saw one that is too small again from an offcut.",
-    figure:
-      plan.kind === "board" ? `board/${plan.stock}` : `sheet/${plan.stock}/${numberOf(plan, used)}`,
+    figure: `${plan.kind}/${plan.stock}/${numberOf(plan, used)}`,
   });
 }
 
@@ -71,6 +70,7 @@ function sandParts(parts: readonly string[]): Step {
     uses: [...parts, "sandpaper"],
     check: "No edge should catch on a woollen thread drawn over it.",
     remedy: "Go over that edge again with finer paper.",
+    figure: "parts/sand",
   });
 }
 
@@ -99,5 +99,13 @@ function assembleParts(parts: readonly string[], { project }: Work): Step {
     makes: ["assembled parts"],
     check: "The two diagonals of every rectangle should be equal.",
     remedy: "Push the longer diagonal together before you tighten or clamp.",
+    figure: isPlaced(project) ? "pieces/all" : "parts/join",
   });
+}
+
+/** Does the author say where some board or sheet part stands in the whole? */
+function isPlaced({ pieces, stock }: Work["project"]): boolean {
+  const isWood = (id: string) =>
+    stock.some((one) => one.id === id && (one.kind === "sheet" || one.kind === "board"));
+  return pieces.some(({ at, stock: own }) => at !== null && isWood(own));
 }

@@ -39,6 +39,7 @@ export function sewMethod(group: string, work: Work): Step {
     check: "Sew two scraps this way first. They should lie flat, with even stitches on both sides.",
     remedy:
       "Where a seam puckers or has another length than its step says, unpick that stretch, match the notches again and sew it afresh. Do not stretch the cloth.",
+    figure: "method/seam",
   });
 }
 

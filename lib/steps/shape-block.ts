@@ -42,7 +42,7 @@ export function shapeBlock({ solid, spec, blanks, shaped }: Blanks, work: Work):
       ? "The cut should run straight from line to line."
       : "Both faces should show the same outline, and the cut should stand square to them.",
     remedy: "Trim the fuller side until the two agree.",
-    figure: `solid/${solid}`,
+    figure: `block/${solid}/${spec.id}`,
     notes:
       twin === null
         ? []
