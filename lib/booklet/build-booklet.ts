@@ -13,7 +13,7 @@ import { buildWords } from "./build-words.ts";
 import { citeFrom, listSources } from "./cite-sources.ts";
 import type { FigureSource } from "./figure-source.ts";
 import { linkUses } from "./link-uses.ts";
-import { makeFormat } from "./make-format.ts";
+import { makeFormat } from "../units/make-format.ts";
 import type { Booklet, BookletPage, PlacedPage } from "./pages.ts";
 import { choosePaper } from "./paper.ts";
 import type { Paper } from "./paper.ts";

@@ -2,7 +2,7 @@ import { drawCode } from "../drawing/draw-code.ts";
 import type { Project } from "../project/types.ts";
 import { firstFigure } from "./figure-source.ts";
 import type { FigureSource } from "./figure-source.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import type { CoverPage, Fact } from "./pages.ts";
 import type { Plan } from "./types.ts";
@@ -23,7 +23,7 @@ export function buildCover(
     figure: firstFigure(figures, ["finished", ...drawings]),
     sizes: solids.map(({ id, size }) => ({
       label: solids.length === 1 ? "Length × depth × height" : titleOf(id),
-      value: format.size(size),
+      value: format.sizes(size),
     })),
     facts: [
       fact("For", audienceWords(project, format)),

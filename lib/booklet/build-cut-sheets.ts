@@ -2,7 +2,7 @@ import type { Figure } from "../drawing/types.ts";
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { cutAnchor } from "./anchors.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import type { CutSheet } from "./pages.ts";
@@ -38,7 +38,7 @@ function buildCutSheet(
   const id = cutAnchor(plan.kind, plan.stock, number);
   return {
     id,
-    title: `${titleOf(label)}, ${plan.kind} ${number} of ${plan.used.length}: ${format.size(used.size)}`,
+    title: `${titleOf(label)}, ${plan.kind} ${number} of ${plan.used.length}: ${format.sizes(used.size)}`,
     figure: sheetFigure(`${plan.kind}/${plan.stock}/${number}`, drawings),
     cuts: tableOrNull(`${id}-cuts`, "Cuts, in this order", {
       columns: [figures("Cut"), words("How"), figures("At"), words("From")],
@@ -53,15 +53,15 @@ function buildCutSheet(
       columns: [words("Part"), words("Size as it lies"), words("Lowest corner at")],
       rows: used.places.map((place) => [
         partName(place),
-        format.size(place.size),
-        format.size(place.at),
+        format.sizes(place.size),
+        format.sizes(place.at),
       ]),
     }),
     offcuts: tableOrNull(`${id}-offcuts`, "Offcuts", {
       columns: [words("Size"), words("Lowest corner at"), words("Could still become")],
       rows: used.offcuts.map(({ size, at, use }) => [
-        format.size(size),
-        format.size(at),
+        format.sizes(size),
+        format.sizes(at),
         use ?? "–",
       ]),
     }),

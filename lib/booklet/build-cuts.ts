@@ -2,7 +2,7 @@ import type { CutPlan } from "../packing/types.ts";
 import { buildCutSheets } from "./build-cut-sheets.ts";
 import { firstFigure } from "./figure-source.ts";
 import type { FigureSource } from "./figure-source.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { shortfallNotice, slugOf } from "./make-notice.ts";
 import { stockLabel } from "./open-hyphens.ts";
 import type { CutsPage } from "./pages.ts";

@@ -1,5 +1,5 @@
 import type { FinishPage } from "./pages.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import { figures, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";

@@ -1,7 +1,7 @@
 import { figuresUnder } from "./figure-source.ts";
 import type { FigureSource } from "./figure-source.ts";
 import { buildCutSheets } from "./build-cut-sheets.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { shortfallNotice } from "./make-notice.ts";
 import { openHyphens, stockLabel, titleOf } from "./open-hyphens.ts";
 import type { FoamPage } from "./pages.ts";
@@ -25,7 +25,7 @@ export function buildFoam(plan: Plan, figures: FigureSource, format: Format): Fo
       rows: withFoam.flatMap(({ id, blocks }) =>
         blocks.map((block) => [
           name(id, block.id),
-          format.size(block.size),
+          format.sizes(block.size),
           block.foam === null ? "–" : stockLabel(project.stock, block.foam),
         ]),
       ),

@@ -2,7 +2,7 @@ import type { Lay, LayPlace } from "../packing/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { shortfallNotice, slugOf } from "./make-notice.ts";
 import { openHyphens, stockLabel } from "./open-hyphens.ts";
 import type { Fact, LayPage } from "./pages.ts";

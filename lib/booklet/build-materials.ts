@@ -1,5 +1,5 @@
 import type { Material } from "../estimate/types.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import type { MaterialsPage } from "./pages.ts";
 import { figures, makeTable, words } from "./table.ts";
 import type { Plan } from "./types.ts";

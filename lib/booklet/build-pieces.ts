@@ -7,7 +7,7 @@ import { pieceAnchor } from "./anchors.ts";
 import { describeWalk } from "./describe-walk.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { stockLabel, titleOf } from "./open-hyphens.ts";
 import type { EdgeText, Fact, PiecePage, Table } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
@@ -106,8 +106,8 @@ function pieceFacts(piece: Piece, { project }: Plan, format: Format): readonly F
       label: "Cut",
       value: `${piece.cut * project.copies} from ${stockLabel(project.stock, piece.stock)}`,
     },
-    { label: "Cut size", value: format.size(piece.cutSize) },
-    { label: "Finished size", value: format.size([max[0] - min[0], max[1] - min[1]]) },
+    { label: "Cut size", value: format.sizes(piece.cutSize) },
+    { label: "Finished size", value: format.sizes([max[0] - min[0], max[1] - min[1]]) },
   ];
 }
 

@@ -1,4 +1,4 @@
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { openHyphens } from "./open-hyphens.ts";
 import type { Fact, RecordPage } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";

@@ -2,7 +2,7 @@ import type { ComparedWay, Cover } from "../seams/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import { drawClear, firstFigure } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { slugOf } from "./make-notice.ts";
 import { openHyphens } from "./open-hyphens.ts";
 import type { WaysPage } from "./pages.ts";

@@ -1,6 +1,6 @@
 import { listFindings } from "../checks/list-findings.ts";
 import { listMaterials } from "../estimate/list-materials.ts";
-import { makeFormat } from "../estimate/make-format.ts";
+import { makeFormat } from "../units/make-format.ts";
 import type { Work } from "../estimate/types.ts";
 import type { CoverSpec, FabricStock, Fault, Project, SolidSpec } from "../project/types.ts";
 import { buildCover } from "../seams/build-cover.ts";

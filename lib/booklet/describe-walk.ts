@@ -2,7 +2,7 @@ import { checkDiagonals } from "../plane/check-diagonals.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
 import { mergeShortLegs } from "../plane/merge-short-legs.ts";
 import type { Loop, Point } from "../plane/types.ts";
-import type { Format } from "./make-format.ts";
+import type { Format } from "../units/make-format.ts";
 import { edgesAlong } from "./edges-along.ts";
 import type { WalkedEdge } from "./edges-along.ts";
 import type { EdgeText, WalkRow, WalkText } from "./pages.ts";

@@ -1,6 +1,6 @@
 import type { FilterContext, UserConfig } from "@11ty/eleventy";
 import nunjucks from "nunjucks";
-import { makeFormat } from "../booklet/make-format.ts";
+import { makeFormat } from "../units/make-format.ts";
 import type { PaperName } from "../booklet/paper.ts";
 import { patternSheets } from "../booklet/pattern-sheets.ts";
 import { writePlanJson } from "../booklet/plan-json.ts";

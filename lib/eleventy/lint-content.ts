@@ -1,5 +1,5 @@
 import { formatNote, lintText } from "../project/lint-text.ts";
-import { makeFormat } from "../estimate/make-format.ts";
+import { makeFormat } from "../units/make-format.ts";
 import { lintSteps } from "../steps/lint-steps.ts";
 import { listSupplied } from "../steps/list-supplied.ts";
 import type { Site } from "./open-site.ts";

@@ -16,7 +16,6 @@ export { finishArea } from "./finish-area.ts";
 export { foamMass } from "./foam-mass.ts";
 export { layeredArea } from "./layered-area.ts";
 export { listMaterials } from "./list-materials.ts";
-export { makeFormat } from "./make-format.ts";
 export { nextStockLength } from "./next-stock-length.ts";
 export {
   densityFromPoundsPerCubicFoot,

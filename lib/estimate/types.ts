@@ -1,8 +1,10 @@
-import type { Mm, Mm2 } from "../plane/types.ts";
 import type { CutPlan, Lay } from "../packing/types.ts";
 import type { Project } from "../project/types.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import type { Solid } from "../solids/types.ts";
+import type { Format } from "../units/make-format.ts";
+
+export type { Format };
 
 /** Everything worked out before money and words: what `estimate`, `checks` and `steps` read. */
 export interface Work {
@@ -16,15 +18,6 @@ export interface Work {
   readonly sheets: readonly CutPlan[];
   readonly boards: readonly CutPlan[];
   readonly format: Format;
-}
-
-/** How figures are printed in the project's own unit. */
-export interface Format {
-  readonly length: (length: Mm) => string;
-  /** Several lengths with the unit once: "24 × 18 × 18 in". */
-  readonly sizes: (lengths: readonly Mm[]) => string;
-  readonly area: (area: Mm2) => string;
-  readonly mass: (kilograms: number) => string;
 }
 
 /** One line of the materials table. Every quantity says what it rests on. */

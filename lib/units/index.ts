@@ -3,6 +3,7 @@ export * from "./format-amounts.ts";
 export * from "./format-length.ts";
 export * from "./length-parts.ts";
 export * from "./length-units.ts";
+export * from "./make-format.ts";
 export * from "./misread.ts";
 export * from "./names-in.ts";
 export * from "./nearest-word.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeWalk } from "../../lib/booklet/describe-walk.ts";
-import { makeFormat } from "../../lib/booklet/make-format.ts";
+import { makeFormat } from "../../lib/units/make-format.ts";
 import { replayWalk, startAtLowestLeft, walkOutline } from "../../lib/booklet/walk-outline.ts";
 import { line } from "../../lib/plane/segments.ts";
 import type { Loop, Point } from "../../lib/plane/types.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { planCuts } from "../../lib/booklet/plan-cuts.ts";
-import { makeFormat } from "../../lib/estimate/make-format.ts";
+import { makeFormat } from "../../lib/units/make-format.ts";
 import type { Project, SlabStock } from "../../lib/project/types.ts";
 import { buildSolid } from "../../lib/solids/build-solid.ts";
 import { blockSeat, inch, inches } from "../fixtures/blocks.ts";

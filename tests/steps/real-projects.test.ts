@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { computePlan } from "../../lib/booklet/compute-plan.ts";
 import { listFigures } from "../../lib/drawing/index.ts";
-import { makeFormat } from "../../lib/estimate/make-format.ts";
+import { makeFormat } from "../../lib/units/make-format.ts";
 import { readProject } from "../../lib/project/read-project.ts";
 import { lintSteps } from "../../lib/steps/lint-steps.ts";
 import { listSupplied } from "../../lib/steps/list-supplied.ts";
