@@ -1,10 +1,10 @@
-import type { Format } from "../estimate/types.ts";
+import type { Format } from "../units/make-format.ts";
+import { boardParts, sheetParts, slabParts } from "../packing/list-parts.ts";
 import { planBoards } from "../packing/plan-boards.ts";
 import { planSheets } from "../packing/plan-sheets.ts";
 import { planSlabs } from "../packing/plan-slabs.ts";
-import type { CutPlan, Part } from "../packing/types.ts";
-import { flattenLoop } from "../plane/flatten-loop.ts";
-import type { BoardStock, PieceSpec, Project, SheetStock, SlabStock } from "../project/types.ts";
+import type { CutPlan } from "../packing/types.ts";
+import type { BoardStock, Project, SheetStock, SlabStock } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
 
 export interface CutPlans {
@@ -19,59 +19,25 @@ export function planCuts(
   solids: readonly Solid[],
   { length: say }: Format,
 ): CutPlans {
-  const blocks = solids.flatMap((solid) =>
-    solid.blocks.map((block) => ({ solid: solid.id, block })),
-  );
+  const { stock } = project;
   return {
-    slabs: project.stock
-      .filter((stock): stock is SlabStock => stock.kind === "slab")
+    slabs: stock
+      .filter((one): one is SlabStock => one.kind === "slab")
       .flatMap((slab) => {
-        const own = blocks.filter(({ block }) => block.foam === slab.id);
-        const parts = own.map(({ solid, block }): Part => ({
-          id: `${solid}/${block.id}`,
-          label: block.id.replaceAll("-", " "),
-          copies: project.copies,
-          size: block.size,
-          outline: null,
-          canTurn: true,
-        }));
+        const parts = slabParts(project, solids, slab.id);
         return parts.length === 0 ? [] : planSlabs(parts, [slab], { say });
       }),
-    sheets: project.stock
-      .filter((stock): stock is SheetStock => stock.kind === "sheet")
+    sheets: stock
+      .filter((one): one is SheetStock => one.kind === "sheet")
       .flatMap((sheet) => {
-        const parts = partsOf(project, sheet.id).map((piece): Part => ({
-          ...toPart(piece, project),
-          size: piece.size,
-          outline: isRectangle(piece) ? null : flattenLoop(piece.outline.outer),
-          canTurn: sheet.grain === "none",
-        }));
+        const parts = sheetParts(project, sheet);
         return parts.length === 0 ? [] : planSheets(parts, [sheet], { say });
       }),
-    boards: project.stock
-      .filter((stock): stock is BoardStock => stock.kind === "board")
+    boards: stock
+      .filter((one): one is BoardStock => one.kind === "board")
       .flatMap((board) => {
-        const parts = partsOf(project, board.id).map((piece): Part => ({
-          ...toPart(piece, project),
-          size: [piece.size[0]],
-          outline: null,
-          canTurn: false,
-        }));
+        const parts = boardParts(project, board.id);
         return parts.length === 0 ? [] : planBoards(parts, [board], { say });
       }),
   };
 }
-
-const partsOf = ({ pieces }: Project, stock: string): readonly PieceSpec[] =>
-  pieces.filter((piece) => piece.stock === stock);
-
-const toPart = (piece: PieceSpec, { copies }: Project) => ({
-  id: piece.id,
-  label: piece.label,
-  copies: piece.cut * copies,
-});
-
-/** Four straight sides along the axes, as large as the box round them. */
-const isRectangle = ({ outline: { outer } }: PieceSpec): boolean =>
-  outer.length === 4 &&
-  outer.every(({ kind, from, to }) => kind === "line" && (from[0] === to[0] || from[1] === to[1]));

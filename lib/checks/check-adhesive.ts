@@ -1,6 +1,9 @@
+import safety from "../../shared/safety/adhesive.json" with { type: "json" };
 import { adhesiveArea } from "../estimate/adhesive-area.ts";
 import { layeredArea } from "../estimate/layered-area.ts";
-import safety from "../../shared/safety/adhesive.json" with { type: "json" };
+import { countryRule } from "./country-of.ts";
+import { reviewedSource } from "./reviewed-source.ts";
+import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
 /** Hazards of foam adhesive, once for everything that is glued up of blocks or of layers. */
@@ -18,8 +21,8 @@ export const checkAdhesive: Check = ({ solids, slabs, project, format: { area } 
       severity: "warning",
       about: glued.length === 1 ? `solid/${first.id}` : "project",
       message: `${area(coated)} of foam is to be coated. ${safety.message}`,
-      remedy: safety.remedy,
-      source: safety.source,
+      remedy: `${safety.remedy} ${countryRule(project.country).chemicals}`,
+      source: reviewedSource(rules.adhesive.source, safety.reviewed),
     },
   ];
 };

@@ -1,11 +1,9 @@
-import safety from "../../shared/safety/children.json" with { type: "json" };
 import { isYoungerThan } from "./is-younger-than.ts";
 import { inMillimetres } from "./in-millimetres.ts";
+import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
-const { cord } = safety.rules;
-/** A strip this wide or wider lies flat and is no cord, in mm. Our choice. */
-const narrowest = 30;
+const { cords: cord } = rules;
 
 /** Ties and narrow strips within reach of a child under three. */
 export const checkCords: Check = ({ project, covers, format: { length } }) => {
@@ -22,7 +20,7 @@ export const checkCords: Check = ({ project, covers, format: { length } }) => {
       const piece = project.pieces.find((one) => one.id === attachment.piece);
       if (piece === undefined) return [];
       const [narrow, long] = [Math.min(...piece.size), Math.max(...piece.size)];
-      if (narrow >= narrowest || long <= cord.longest) return [];
+      if (narrow >= cord.narrowest || long <= cord.longest) return [];
       return [
         {
           id: `cords/${id}/${attachment.id}`,

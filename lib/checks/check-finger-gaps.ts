@@ -1,33 +1,54 @@
 import type { Loop } from "../plane/types.ts";
-import safety from "../../shared/safety/children.json" with { type: "json" };
-import { isYoungerThan } from "./is-younger-than.ts";
+import { gapsBetween } from "./gaps-between.ts";
 import { inMillimetres } from "./in-millimetres.ts";
-import type { Check } from "./types.ts";
+import { isYoungerThan } from "./is-younger-than.ts";
+import { rules } from "./rules.ts";
+import type { Check, Finding } from "./types.ts";
 
-const { fingers } = safety.rules;
+const rule = rules["finger-gap"];
+const remedy = `Make it narrower than ${inMillimetres(rule.from)} or wider than ${inMillimetres(rule.to)}.`;
 
-/** Holes in sheet parts that hold a child's finger fast. */
+/** Holes in sheet parts, and gaps between placed parts, that hold a child's finger fast. */
 export const checkFingerGaps: Check = ({ project }) => {
-  if (!isYoungerThan(fingers.underYears, project.audience)) return [];
-  return project.pieces.flatMap((piece) => {
+  if (!isYoungerThan(rule.underYears, project.audience)) return [];
+  const holes = project.pieces.flatMap((piece) => {
     const stock = project.stock.find((one) => one.id === piece.stock);
-    if (stock?.kind !== "sheet" || stock.thickness < fingers.shallow) return [];
+    if (stock?.kind !== "sheet" || stock.thickness < rule.shallow) return [];
     return piece.outline.holes.flatMap((hole, index) => {
       const across = narrowestOf(hole);
-      if (across < fingers.from || across > fingers.to) return [];
-      return [
-        {
-          id: `finger-gap/${piece.id}/${index + 1}`,
-          severity: "caution" as const,
-          about: `piece/${piece.id}`,
-          message: `A hole in ${piece.label} is ${inMillimetres(across)} across and goes ${inMillimetres(stock.thickness)} deep. A child's finger can stick in it.`,
-          remedy: `Make it narrower than ${inMillimetres(fingers.from)} or wider than ${inMillimetres(fingers.to)}.`,
-          source: fingers.source,
-        },
-      ];
+      if (!isTrap(across)) return [];
+      const where = `A hole in ${piece.label} is ${inMillimetres(across)} across and goes ${inMillimetres(stock.thickness)} deep.`;
+      return [found(`${piece.id}/${index + 1}`, piece.id, where)];
     });
   });
+  const gaps = gapsBetween(project).flatMap(({ parts: [one, other], across, deep }) =>
+    isTrap(across) && deep >= rule.shallow
+      ? [
+          found(
+            `${one}+${other}`,
+            one,
+            `Between ${one} and ${other} is a gap of ${inMillimetres(across)}, ${inMillimetres(deep)} deep.`,
+          ),
+        ]
+      : [],
+  );
+  return [...holes, ...gaps];
 };
+
+function isTrap(across: number): boolean {
+  return across >= rule.from && across <= rule.to;
+}
+
+function found(id: string, piece: string, where: string): Finding {
+  return {
+    id: `finger-gap/${id}`,
+    severity: "caution",
+    about: `piece/${piece}`,
+    message: `${where} A child's finger can stick in it.`,
+    remedy,
+    source: rule.source,
+  };
+}
 
 /** Smaller side of the upright box round a hole; a circle is two halves, so its centre counts too. */
 function narrowestOf(hole: Loop): number {

@@ -1,18 +1,10 @@
 import { densityInPoundsPerCubicFoot } from "../estimate/pounds-per-cubic-foot.ts";
 import type { SlabStock } from "../project/types.ts";
 import { findSeat, seatBlocks } from "./find-seat.ts";
+import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
-/**
- * Least density of foam to sit on, in kg per cubic metre, and for daily use.
- *
- * @source trade minimum 1.8 lb/ft³ (28.8), http://www.blhcollection.com/understanding-foam.html;
- * 30 to 35, foamstechnology.com: the safer of the two
- */
-const leastForSeat = 30;
-const leastForDailyUse = 35;
-const source =
-  "foamstechnology.com (30 to 35 kg/m³) and BLH Collection, Understanding foam (1.8 lb/ft³), http://www.blhcollection.com/understanding-foam.html";
+const rule = rules["density-low"];
 
 /** Foam under the seat that is lighter than the trade advises, or of unknown density. */
 export const checkFoamDensity: Check = ({ project, solids }) =>
@@ -35,12 +27,12 @@ export const checkFoamDensity: Check = ({ project, solids }) =>
               severity: "note" as const,
               about,
               message: `No density was given for ${slab.label}, so neither its mass nor its use as a seat can be judged.`,
-              remedy: `Ask the seller. Foam to sit on wants at least ${leastForSeat} kg/m³ (${pounds(leastForSeat)}).`,
-              source,
+              remedy: `Ask the seller. Foam to sit on wants at least ${rule.least} kg/m³ (${pounds(rule.least)}).`,
+              source: rule.source,
             },
           ];
         }
-        if (slab.density >= leastForSeat) return [];
+        if (slab.density >= rule.least) return [];
         return [
           {
             id: `density-low${id}`,
@@ -48,9 +40,9 @@ export const checkFoamDensity: Check = ({ project, solids }) =>
             about,
             message:
               `${slab.label} has ${Number(slab.density.toFixed(1))} kg/m³ (${pounds(slab.density)}). Under a seat, foam ` +
-              `below ${leastForSeat} kg/m³ (${pounds(leastForSeat)}) goes flat early.`,
-            remedy: `Keep it for backs, or use ${leastForSeat} kg/m³ and for daily use ${leastForDailyUse} kg/m³ or more.`,
-            source,
+              `below ${rule.least} kg/m³ (${pounds(rule.least)}) goes flat early.`,
+            remedy: `Keep it for backs, or use ${rule.least} kg/m³ and for daily use ${rule.daily} kg/m³ or more.`,
+            source: rule.source,
           },
         ];
       });

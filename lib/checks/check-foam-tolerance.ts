@@ -1,13 +1,10 @@
 import { listWords } from "../estimate/list-words.ts";
-import type { Mm } from "../plane/types.ts";
 import { inMillimetres } from "./in-millimetres.ts";
 import { partTitle } from "./part-title.ts";
+import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
-/** Thickness may differ by this either way on slab goods of an inch or more. */
-const thicknessTolerance: Mm = 25.4 / 16;
-const source =
-  "Joint Industry Foam Standards, section 10 (thickness ±1/16 in; rest of 24 hours), http://pfa.org/jifsg/jifsgs10.html";
+const rule = rules["foam-tolerance"];
 
 /** Blocks laminated of several slab thicknesses, whose tolerances add up: one note for each foam. */
 export const checkFoamTolerance: Check = ({ slabs, project, format: { length } }) =>
@@ -29,11 +26,11 @@ export const checkFoamTolerance: Check = ({ slabs, project, format: { length } }
         about: `stock/${plan.stock}`,
         message:
           `${listWords(names)} ${isOne ? "is" : "are"} built up of ${isOne ? "" : "up to "}${most} layers of ${label}. ` +
-          `A slab may be ${inMillimetres(thicknessTolerance)} (1/16 in) thicker or thinner than its name, ` +
-          `so a block may be out by ${length(most * thicknessTolerance)}.`,
+          `A slab may be ${inMillimetres(rule.thickness)} (1/16 in) thicker or thinner than its name, ` +
+          `so a block may be out by ${length(most * rule.thickness)}.`,
         remedy:
           "Let the foam lie unpacked for 24 hours, measure the layers together, and trim before you glue.",
-        source,
+        source: rule.source,
       },
     ];
   });

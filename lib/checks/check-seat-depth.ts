@@ -1,26 +1,38 @@
+import type { Project } from "../project/types.ts";
 import type { Mm } from "../plane/types.ts";
 import { findSeat, hasBack } from "./find-seat.ts";
+import { roughLength } from "./rough-length.ts";
+import { rules } from "./rules.ts";
+import { seatDepth } from "./seat-depth.ts";
+import { sitterFor } from "./sitter-for.ts";
 import type { Check } from "./types.ts";
 
-/** Deepest seat on which most adults can lean back. */
-const deepest: Mm = 430;
+const rule = rules["seat-deep"];
 
-/** Seats with a back that are too deep for an adult to lean on it. */
-export const checkSeatDepth: Check = ({ project: { audience }, solids, format: { length } }) =>
+/** Seats with a back that are too deep to lean on it with bent knees. */
+export const checkSeatDepth: Check = ({ project, solids, format }) =>
   solids.flatMap((solid) => {
+    const { audience } = project;
+    const rough = (size: Mm) => roughLength(size, { project, format });
     const seat = findSeat(solid);
-    if (audience?.kind !== "adult" || seat === null || !hasBack(seat, solid)) return [];
-    const depth = seat.max[1] - seat.min[1];
+    if (audience === null || seat === null || !hasBack(seat, solid)) return [];
+    const deepest = deepestFor(audience);
+    const depth = seatDepth(seat, solid);
     if (depth <= deepest + 1) return [];
+    const who = sitterFor(audience).years === null ? "many adults" : "such a child";
     return [
       {
         id: `seat-deep/${solid.id}`,
         severity: "note",
         about: `solid/${solid.id}`,
-        message: `The seat is ${length(depth)} deep. Beyond ${length(deepest)} many adults cannot lean back with bent knees.`,
-        remedy: `Make the seat ${length(depth - deepest)} less deep, or add a loose cushion at the back.`,
-        source:
-          "Pheasant, Bodyspace (seat depth at most 430 mm), http://tbeech.blogspot.com/2010/10/anthropemetric-considerations.html",
+        message: `The seat is ${format.length(depth)} deep. Beyond ${rough(deepest)} ${who} cannot lean back with bent knees.`,
+        remedy: `Make the seat ${rough(depth - deepest)} less deep, or put a loose cushion so thick at the back. For lying and lounging it is right as it is.`,
+        source: rule.source,
       },
     ];
   });
+
+function deepestFor(audience: NonNullable<Project["audience"]>): Mm {
+  const { years, stature } = sitterFor(audience);
+  return years === null ? rule.adult : rule.share * stature;
+}

@@ -1,9 +1,10 @@
 import safety from "../../shared/safety/children.json" with { type: "json" };
 import { isYoungerThan } from "./is-younger-than.ts";
 import { inMillimetres } from "./in-millimetres.ts";
+import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
-const { smallParts } = safety.rules;
+const smallParts = rules["small-parts"];
 
 /** Bought things that come off small enough to be swallowed, for a child under three. */
 export const checkSmallParts: Check = ({ project }) => {

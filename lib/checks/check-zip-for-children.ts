@@ -1,8 +1,8 @@
-import safety from "../../shared/safety/children.json" with { type: "json" };
 import { isYoungerThan } from "./is-younger-than.ts";
+import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
-const { zip } = safety.rules;
+const zip = rules["zip-child"];
 
 /** Zips that a child could open to reach the foam. */
 export const checkZipForChildren: Check = ({ project, covers }) => {
@@ -15,7 +15,7 @@ export const checkZipForChildren: Check = ({ project, covers }) => {
       about: `solid/${solid}`,
       message: `A child who opens the zip of the ${solid} cover can crawl in, or bite off foam and choke on it.`,
       remedy:
-        "Take the puller off the slider and open the zip with a paper clip, or sew the cover shut by hand.",
+        "Turn the zip to the back or underside, take the puller off the slider and open it with a paper clip, or sew the cover shut by hand.",
       source: zip.source,
     }));
 };

@@ -1,4 +1,6 @@
+import { flattenLoop } from "../plane/flatten-loop.ts";
 import type { Mm } from "../plane/types.ts";
+import { liftPoint } from "../solids/lift-point.ts";
 import type { Face, Point3, Solid } from "../solids/types.ts";
 
 /** The face somebody sits on and where it lies, from the lowest point of the solid. */
@@ -23,14 +25,14 @@ export function findSeat(solid: Solid): Seat | null {
   );
   const face = level.toSorted((one, other) => other.area - one.area)[0];
   if (face === undefined) return null;
-  const corners = liftCorners(face);
+  const corners = cornersOf(face);
   const min: Point3 = [least(corners, 0), least(corners, 1), least(corners, 2)];
   const max: Point3 = [most(corners, 0), most(corners, 1), most(corners, 2)];
   return { face, min, max, height: max[2] - solid.min[2] };
 }
 
 /** A back must stand at least this far above the seat to be leant on. Our choice. */
-const lowestBack: Mm = 100;
+export const lowestBack: Mm = 100;
 
 /** Whether something rises above the seat to lean on: without it a low seat is a stool or a pouf. */
 export function hasBack(seat: Seat, solid: Solid): boolean {
@@ -42,15 +44,9 @@ export function seatBlocks(seat: Seat): readonly string[] {
   return [...new Set(seat.face.names.map((name) => name.split("/")[0] ?? name))];
 }
 
-function liftCorners(face: Face): Point3[] {
-  const { surface } = face;
-  if (surface.kind !== "plane") return [];
-  const { origin, across, rise } = surface;
-  return face.shape.outer.map(({ from: [u, v] }) => [
-    origin[0] + u * across[0] + v * rise[0],
-    origin[1] + u * across[1] + v * rise[1],
-    origin[2] + u * across[2] + v * rise[2],
-  ]);
+/** The corners of a flat face in space, arcs flattened. */
+export function cornersOf({ surface, shape }: Face): Point3[] {
+  return flattenLoop(shape.outer).map((corner) => liftPoint(surface, corner));
 }
 
 function least(points: readonly Point3[], axis: 0 | 1 | 2): Mm {

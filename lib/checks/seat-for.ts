@@ -1,6 +1,7 @@
 import type { Mm, Ratio } from "../plane/types.ts";
 import type { Audience } from "../project/types.ts";
 import sizes from "../../shared/tables/seat-sizes.json" with { type: "json" };
+import { rules } from "./rules.ts";
 import { statureFor } from "./stature-for.ts";
 
 /** Seat heights that suit a sitter, and how they were found. */
@@ -23,12 +24,12 @@ const poplitealShare: Ratio = 0.24;
  *
  * @source BS EN 1729 seat heights, as in `shared/tables/seat-sizes.json`
  */
-const oneMark: Mm = 50;
+const oneMark: Mm = rules["seat-low"].oneMark;
 
 /** Multi-purpose seat for adults. */
 const adult = {
-  lowest: 400,
-  highest: 460,
+  lowest: rules["seat-low"].adult,
+  highest: rules["seat-high"].adult,
   source:
     "Pheasant, Bodyspace (multi-purpose seat 400 to 460 mm), http://tbeech.blogspot.com/2010/10/anthropemetric-considerations.html",
 } as const;
@@ -60,8 +61,10 @@ export function seatFor(audience: Audience): SeatFor {
 }
 
 function seatByStature(stature: Mm, basis: SeatFor["basis"]): SeatFor {
+  // Marks 0 and 7 are from memory: they back nothing up alone.
   const rows = sizes.rows.filter(
-    ({ stature: [from = 0, to = 0] }) => stature >= from && stature <= to,
+    ({ known, stature: [from = 0, to = 0] }) =>
+      known === "seen" && stature >= from && stature <= to,
   );
   const [lower] = rows;
   const upper = rows.at(-1);

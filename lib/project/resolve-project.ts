@@ -1,5 +1,6 @@
 import type { Count, Mm } from "../plane/types.ts";
 import { isReservedWord } from "../units/length-units.ts";
+import { parseArea } from "../units/parse-amounts.ts";
 import { parsePrice } from "../units/parse-price.ts";
 import { resolveNames } from "../units/resolve-names.ts";
 import { checkStock } from "./check-name.ts";
@@ -69,6 +70,7 @@ export function resolveProject(raw: RawProject, setting: ResolveSetting): Resolv
     pieces,
     buy: (raw.buy ?? []).map((each, index) => resolveBuy(ledger, `buy.${index}`, each)),
     copies: raw.copies ?? 1,
+    isForClass: raw.classroom ?? (raw.copies ?? 1) > 1,
     variant,
     licence: raw.licence ?? null,
     made: variant === null ? resolveMade(ledger, raw) : null,
@@ -163,12 +165,22 @@ function resolveBuy(
   field: string,
   raw: NonNullable<RawProject["buy"]>[number],
 ): BuyLine {
-  const { item, quantity, unit = null, have = 0 } = raw;
-  if (raw.price === undefined) return { item, quantity, unit, have, price: null };
-  const price = takeReading(ledger, `${field}.price`, {
-    written: raw.price,
-    reading: parsePrice(raw.price, "each"),
-    expected: "a price such as 9 each",
-  });
-  return { item, quantity, unit, have, price };
+  const { item, quantity, unit = null, have = 0, for: use = null } = raw;
+  const covers =
+    raw.covers === undefined
+      ? null
+      : takeReading(ledger, `${field}.covers`, {
+          written: raw.covers,
+          reading: parseArea(raw.covers),
+          expected: "an area such as 2.5 m2 or 25 ft2",
+        });
+  const price =
+    raw.price === undefined
+      ? null
+      : takeReading(ledger, `${field}.price`, {
+          written: raw.price,
+          reading: parsePrice(raw.price, "each"),
+          expected: "a price such as 9 each",
+        });
+  return { item, quantity, unit, have, price, use, covers };
 }

@@ -1,5 +1,10 @@
 import type { Ratio } from "../plane/types.ts";
-import { parseDensity, parseHardness, parsePercent } from "../units/parse-amounts.ts";
+import {
+  parseClothWeight,
+  parseDensity,
+  parseHardness,
+  parsePercent,
+} from "../units/parse-amounts.ts";
 import type { PriceBasis } from "../units/parse-price.ts";
 import { parsePrice } from "../units/parse-price.ts";
 import type { Ledger } from "./ledger.ts";
@@ -32,6 +37,7 @@ export function resolveStock(ledger: Ledger, id: string, raw: RawStock): Stock {
         have: raw.have ?? 0,
         density: readAmount(ledger, `${field}.density`, raw.density),
         hardness: readAmount(ledger, `${field}.hardness`, raw.hardness),
+        isReclaimed: raw.reclaimed ?? false,
         kerf: readKerf(ledger, field, { written: raw.kerf, missing: 0 }),
         price: readPrice(ledger, field, { written: raw.price, basis: "each" }),
       };
@@ -115,6 +121,8 @@ function resolveFabric(
     price: readPrice(ledger, field, { written: raw.price, basis: "metre" }),
     isTwoFaced: raw.twoFaced ?? false,
     thickness: readOptional(ledger, `${field}.thickness`, raw.thickness, { missing: null }),
+    weight: readAmount(ledger, `${field}.weight`, raw.weight),
+    fibre: raw.fibre ?? null,
   };
 }
 
@@ -141,6 +149,10 @@ function readAmount(ledger: Ledger, field: string, written: Written): number | n
   if (field.endsWith(".density")) {
     const expected = "a density such as 35 kg/m3 or 1.8 lb/ft3";
     return takeReading(ledger, field, { written, reading: parseDensity(written), expected });
+  }
+  if (field.endsWith(".weight")) {
+    const expected = "a weight such as 280 g/m2 or 8 oz/yd2";
+    return takeReading(ledger, field, { written, reading: parseClothWeight(written), expected });
   }
   const expected = "a hardness such as 150 N or 35 lb";
   return takeReading(ledger, field, { written, reading: parseHardness(written), expected });

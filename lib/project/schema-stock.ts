@@ -1,5 +1,6 @@
 import { z } from "zod";
 import * as part from "./schema-parts.ts";
+import { fibres } from "./stock-types.ts";
 import { tell } from "./tell.ts";
 
 const label = part.text.meta({ description: "Words for it in print, instead of its name" });
@@ -17,6 +18,9 @@ const slab = part.record(
     density: amount("a density such as 35 kg/m3").optional(),
     hardness: amount("a hardness such as 150 N or 35 lb").optional(),
     kerf: kerf.optional(),
+    reclaimed: part.yesOrNo
+      .meta({ description: "true for old foam out of other furniture" })
+      .optional(),
     price: part.price.optional(),
   },
   "a slab with its size",
@@ -50,6 +54,15 @@ const fabric = part.record(
       .meta({ description: "true when both sides are good, so that a piece may be turned over" })
       .optional(),
     thickness: part.length.meta({ description: "Thickness of one layer" }).optional(),
+    weight: amount("a weight such as 280 g/m2")
+      .meta({
+        description: "Weight of the cloth, such as 280 g/m2: chooses stitch, needle, thread",
+      })
+      .optional(),
+    fibre: part
+      .oneOf(fibres)
+      .meta({ description: "What the cloth is made of, or its most sensitive fibre: chooses care" })
+      .optional(),
   },
   "a fabric with its width",
   "Write {kind: fabric, width: 140}",

@@ -87,6 +87,14 @@ const buyLine = part.record(
       .number(tell("a number", "Write digits only"))
       .min(0, tell("a number from 0 up", "Write how many are on hand"))
       .optional(),
+    for: part
+      .oneOf(["adhesive", "finish"])
+      .meta({ description: "What it is spread on: the glued area of the foam, or all the wood" })
+      .optional(),
+    covers: z
+      .union([z.string(), z.number()], tell("an area such as 2.5 m2", "Write the area one covers"))
+      .meta({ description: "Area that one of them covers by its label, such as 2.5 m2" })
+      .optional(),
     price: part.price.optional(),
   },
   "a thing to buy",
@@ -172,6 +180,9 @@ export const projectSchema = part.record(
       .array(buyLine, tell("a list of things to buy", "Write - {item: screws, quantity: 12}"))
       .optional(),
     copies: positiveCopies(),
+    classroom: part.yesOrNo
+      .meta({ description: "true when a class makes it: adds a risk-assessment template" })
+      .optional(),
     variants: z
       .record(part.slug, sizes, tell("variants by name", "Write small: {length: 90}"))
       .meta({ description: "Other sizes of the same thing; each builds its own booklet" })

@@ -18,9 +18,28 @@ export interface SlabStock extends StockBase {
   /** Indentation hardness in newtons as the seller states it, null when unknown. */
   readonly hardness: number | null;
   readonly kerf: Mm;
+  /** True for old foam out of other furniture. */
+  readonly isReclaimed?: boolean;
   /** Price of one slab, in the author's currency. */
   readonly price: number | null;
 }
+
+/** Fibres that `shared/tables/fibres.json` has care for. */
+export const fibres = [
+  "cotton",
+  "linen",
+  "hemp",
+  "wool",
+  "silk",
+  "viscose",
+  "polyester",
+  "nylon",
+  "acrylic",
+  "polypropylene",
+  "vinyl",
+  "leather",
+] as const;
+export type Fibre = (typeof fibres)[number];
 
 export type PrintDirection = "one-way" | "two-way" | "any";
 
@@ -42,6 +61,10 @@ export interface FabricStock extends StockBase {
   readonly isTwoFaced: boolean;
   /** Thickness of one layer, null when unknown. */
   readonly thickness: Mm | null;
+  /** Grams per square metre, null when unknown. */
+  readonly weight?: number | null;
+  /** What it is made of, in one word, null when unknown. */
+  readonly fibre?: Fibre | null;
 }
 
 export type Grain = "along" | "across" | "none";

@@ -1,4 +1,4 @@
-import type { Count, Mm, Point, Ratio, Shape } from "../plane/types.ts";
+import type { Count, Mm, Mm2, Point, Ratio, Shape } from "../plane/types.ts";
 import type { Unit } from "../units/types.ts";
 import type { Stock } from "./stock-types.ts";
 
@@ -42,6 +42,8 @@ export interface Project {
   readonly pieces: readonly PieceSpec[];
   readonly buy: readonly BuyLine[];
   readonly copies: Count;
+  /** Made by a class, which wants a template for its risk assessment. */
+  readonly isForClass?: boolean;
   /** Name of the variant this project was built from, null for the file itself. */
   readonly variant: string | null;
   readonly licence: string | null;
@@ -69,6 +71,10 @@ export interface BuyLine {
   readonly unit: string | null;
   readonly have: number;
   readonly price: number | null;
+  /** What it is spread on, where its quantity follows from an area. */
+  readonly use?: "adhesive" | "finish" | null;
+  /** Area one of them covers by its label, null when the author gave none. */
+  readonly covers?: Mm2 | null;
 }
 
 // ---- Solids ------------------------------------------------------------------------------

@@ -1,4 +1,4 @@
-import type { Ratio } from "../plane/types.ts";
+import type { Mm2, Ratio } from "../plane/types.ts";
 import { kilogramsPerPound } from "./format-amounts.ts";
 import { misread } from "./misread.ts";
 import { scanNumber } from "./scan-number.ts";
@@ -25,6 +25,20 @@ const forceUnits: ReadonlyMap<string, number> = new Map([
   ["lbf", newtonsPerPound],
 ]);
 
+const clothUnits: ReadonlyMap<string, number> = new Map([
+  ["g/m2", 1],
+  ["g/m²", 1],
+  ["oz/yd2", (kilogramsPerPound * 1000) / 16 / 0.9144 ** 2],
+  ["oz/yd²", (kilogramsPerPound * 1000) / 16 / 0.9144 ** 2],
+]);
+
+const areaUnits: ReadonlyMap<string, number> = new Map([
+  ["m2", 1e6],
+  ["m²", 1e6],
+  ["ft2", 304.8 ** 2],
+  ["ft²", 304.8 ** 2],
+]);
+
 const percentUnits: ReadonlyMap<string, number> = new Map([["%", 0.01]]);
 
 /** Read a density as kg per cubic metre: "35 kg/m3", "1.8 lb/ft3". The unit is required. */
@@ -41,6 +55,19 @@ export function parseHardness(written: string | number): Reading<number> {
     units: forceUnits,
     fix: "Write a hardness such as 150 N or 35 lb",
   });
+}
+
+/** Read the weight of a cloth as grams per square metre: "280 g/m2", "8 oz/yd2". The unit is required. */
+export function parseClothWeight(written: string | number): Reading<number> {
+  return parseAmount(written, {
+    units: clothUnits,
+    fix: "Write a weight such as 280 g/m2 or 8 oz/yd2",
+  });
+}
+
+/** Read an area as square millimetres: "2.5 m2", "25 ft2". The unit is required. */
+export function parseArea(written: string | number): Reading<Mm2> {
+  return parseAmount(written, { units: areaUnits, fix: "Write an area such as 2.5 m2 or 25 ft2" });
 }
 
 /** Read a percentage as a ratio from 0 up to, but not, 1: "3 %". The sign is required. */

@@ -126,7 +126,7 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   ],
   [
     stock("kind: slab, size: [1, 2, 3], width: 3"),
-    "5 stock.own.width: is not a key that is known here. Use one of kind, label, size, have, density, hardness, kerf, price.",
+    "5 stock.own.width: is not a key that is known here. Use one of kind, label, size, have, density, hardness, kerf, reclaimed, price.",
   ],
   [
     stock("kind: fabric, width: 140, shrink: 0.03"),

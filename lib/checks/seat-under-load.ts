@@ -1,0 +1,80 @@
+import type { Mm, Ratio } from "../plane/types.ts";
+import type { Project } from "../project/types.ts";
+import type { Solid, SolidBlock } from "../solids/types.ts";
+import type { Seat } from "./find-seat.ts";
+import { pressOf, sinkShare, workingThickness } from "./sink-share.ts";
+import type { Sitter } from "./sitter-for.ts";
+
+/** A seat with somebody on it. */
+export interface LoadedSeat {
+  /** How far it sinks, least and most. */
+  readonly sinks: readonly [least: Mm, most: Mm];
+  /** Height of the seat then, highest and lowest. */
+  readonly height: readonly [highest: Mm, lowest: Mm];
+  /** Share by which the softest foam under the seat is pressed together, least and most. */
+  readonly share: readonly [least: Ratio, most: Ratio];
+}
+
+/** How far a seat sinks under a sitter, or null where the hardness of a foam under it is unknown. */
+export function seatUnderLoad(
+  seat: Seat,
+  {
+    solid,
+    project,
+    sitter,
+  }: {
+    readonly solid: Solid;
+    readonly project: Project;
+    readonly sitter: Sitter;
+  },
+): LoadedSeat | null {
+  const press = pressOf(sitter);
+  const column = columnUnder(seat, solid).filter(({ foam }) => foam !== null);
+  const shares = column.flatMap(({ foam }) => {
+    const hardness = hardnessOf(foam, project);
+    return hardness === null ? [] : [sinkShare(press, hardness)];
+  });
+  if (column.length === 0 || shares.length < column.length) return null;
+  const whole = column.reduce((sum, { size }) => sum + size[2], 0);
+  const working = whole === 0 ? 0 : workingThickness(whole, press.area) / whole;
+  const sink = (end: "least" | "most") =>
+    column.reduce(
+      (sum, { size }, index) => sum + size[2] * working * (shares[index]?.[end] ?? 0),
+      0,
+    );
+  const sinks = [sink("least"), sink("most")] as const;
+  return {
+    sinks,
+    height: [seat.height - sinks[0], seat.height - sinks[1]],
+    share: [
+      Math.max(...shares.map(({ least }) => least)),
+      Math.max(...shares.map(({ most }) => most)),
+    ],
+  };
+}
+
+/** The blocks below one place of the seat, the topmost first: that below its middle, or below its largest block. */
+export function columnUnder(seat: Seat, solid: Solid): SolidBlock[] {
+  const middle = [(seat.min[0] + seat.max[0]) / 2, (seat.min[1] + seat.max[1]) / 2] as const;
+  const top = solid.min[2] + seat.height;
+  const below = solid.blocks.filter(({ min }) => min[2] < top - 1);
+  const at = (x: Mm, y: Mm) =>
+    below.filter(
+      ({ min, size }) =>
+        x >= min[0] && x <= min[0] + size[0] && y >= min[1] && y <= min[1] + size[1],
+    );
+  const [own] = below
+    .filter(({ min, size }) => Math.abs(min[2] + size[2] - top) < 1)
+    .toSorted((one, other) => other.size[0] * other.size[1] - one.size[0] * one.size[1]);
+  const found =
+    own === undefined
+      ? at(middle[0], middle[1])
+      : at(own.min[0] + own.size[0] / 2, own.min[1] + own.size[1] / 2);
+  return found.toSorted((one, other) => other.min[2] - one.min[2]);
+}
+
+/** Hardness of a slab stock, null where it is unknown. */
+export function hardnessOf(foam: string | null, { stock }: Project): number | null {
+  const slab = stock.find(({ id }) => id === foam);
+  return slab?.kind === "slab" ? slab.hardness : null;
+}
