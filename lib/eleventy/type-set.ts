@@ -10,11 +10,17 @@ const fraction = /(?<![\d/.])(?:(\d+)[ \u00a0])?(\d{1,3})\/(\d{1,3})(?![\d/])/g;
 const unitAfter = /(\d(?:<\/span>)?) (mm|cm|m|in|ft|yd|kg|g|lb|oz|l|m²|ft²|%|×)(?![\p{L}\d])/gu;
 const times = / × /g;
 
+const written = /`([^`]+)`/;
+
 /**
  * Escaped text with its fractions set as fractions, and no line break between a figure and its unit
- * or round a multiplication sign.
+ * or round a multiplication sign. What stands between backticks is set as it is written in a file.
  */
-export const setType = (text: string): string => setFigures(escapeHtml(text));
+export const setType = (text: string): string =>
+  escapeHtml(text)
+    .split(written)
+    .map((part, i) => (i % 2 === 1 ? `<code>${part}</code>` : setFigures(part)))
+    .join("");
 
 /** The same for text that is HTML already. Text inside tags is left alone. */
 export const setTypeInHtml = (html: string): string =>

@@ -18,6 +18,8 @@ describe("setting type", () => {
     ["2 inner", "2 inner"],
     ["12/03/2026", "12/03/2026"],
     ["a < b & c", "a &lt; b &amp; c"],
+    ["Name it under `open`.", "Name it under <code>open</code>."],
+    ["`at: 1/2` is 1/2 in", `<code>at: 1/2</code> is ${part(1, 2)}\u00a0in`],
   ])("%s", (text, html) => {
     expect(setType(text)).toBe(html);
   });
