@@ -1,4 +1,4 @@
-import type { Mm, Ratio } from "../plane/types.ts";
+import type { Mm, Point, Ratio } from "../plane/types.ts";
 import type { Axis, PieceSpec, Project, Stock } from "../project/types.ts";
 import type { Point3 } from "../solids/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
@@ -9,13 +9,13 @@ import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { insidePoints } from "./inside-point.ts";
 import { makeScene, type SceneMesh } from "./mesh-scene.ts";
-import { flattenPath, pathOfLoop } from "./paper-path.ts";
+import { flattenPath, pathOf, pathOfLoop } from "./paper-path.ts";
 import { pictureSize } from "./picture-size.ts";
 import type { Callout } from "./place-beside.ts";
 import { sizeAndName } from "./size-and-name.ts";
 import { FRONT_VIEW, spaceView } from "./space-view.ts";
-import type { DrawingInput, Figure, FigureLimits, Picture } from "./types.ts";
-import { visibleFaces } from "./visible-faces.ts";
+import type { DrawingInput, Figure, FigureLimits, PathInk, Picture } from "./types.ts";
+import { type VisibleFace, visibleFaces } from "./visible-faces.ts";
 
 /** A board or sheet part and where it stands. */
 interface StandingPart {
@@ -95,24 +95,49 @@ function assemblyPicture(
   { box, scale }: { readonly box: { min: Point3; size: Point3 }; readonly scale: number },
 ): Picture {
   const view = spaceView(FRONT_VIEW[0], FRONT_VIEW[1], scale);
-  const scene = makeScene(
-    parts.map(({ mesh }) => mesh),
-    view,
-  );
-  const body = drawBody(scene);
+  const { body, faces } = seenAssembly(project, parts);
+  const toScale = ([x, y]: Point): Point => [x * scale, y * scale];
   const write = (length: Mm) => formatLength(length, project);
   const sizes = (height: Ratio) => drawBoxSizes(box, view, write, [0.5, 0.5, height]);
-  const faces = visibleFaces(scene);
   const pieces = [...new Set(parts.map(({ piece }) => piece))];
   const callouts = pieces.flatMap((piece): Callout[] => {
     const own = faces.filter(({ face }) => face.startsWith(`${piece.id}:`));
     const spots = own
-      .map(({ region }) => insidePoints(region, 1)[0])
+      .map(
+        ({ region }) =>
+          insidePoints(
+            region.map((ring) => ring.map(toScale)),
+            1,
+          )[0],
+      )
       .filter((at) => at !== undefined);
     const [to] = spots;
     return to ? [{ lines: [piece.label], style: "label", to }] : [];
   });
-  return sizeAndName(body, callouts, sizes);
+  const runs = body.paths.map((path) => pathOf(flattenPath(path).map(toScale)));
+  return sizeAndName({ ...body, paths: runs }, callouts, sizes);
+}
+
+interface SeenAssembly {
+  readonly body: PathInk;
+  readonly faces: readonly VisibleFace[];
+}
+
+/** What has been worked out: hiding the lines of many parts is slow, and every scale shows the same. */
+const known = new WeakMap<Project, SeenAssembly>();
+
+/** The lines and faces of the whole that show, at full size. */
+function seenAssembly(project: Project, parts: readonly StandingPart[]): SeenAssembly {
+  const before = known.get(project);
+  if (before) return before;
+  const view = spaceView(FRONT_VIEW[0], FRONT_VIEW[1]);
+  const scene = makeScene(
+    parts.map(({ mesh }) => mesh),
+    view,
+  );
+  const seen = { body: drawBody(scene), faces: visibleFaces(scene) };
+  known.set(project, seen);
+  return seen;
 }
 
 function boxRound(meshes: readonly SceneMesh[]): { min: Point3; size: Point3 } {
