@@ -42,7 +42,11 @@ export function drawBoards(
   );
   const longest = Math.max(1, ...plan.used.map(({ size }) => size[0] ?? 0));
   const label = input.project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
-  const fitted = fitScale((scale) => boardsPicture(input, groups, scale), [longest, 1], limits);
+  const fitted = fitScale(
+    (scale) => boardsPicture(input, groups, { scale, isBrief: limits.width < besideWords }),
+    [longest, 1],
+    limits,
+  );
   const write = (sizes: readonly Mm[]) => formatSizes(sizes, input.project);
   return finishFigure(
     {
@@ -77,12 +81,24 @@ function boardTitle(numbers: readonly number[]): string {
   return more.length === 0 ? `board ${first}` : `boards ${numbers.join(", ")}, each alike`;
 }
 
-function boardsPicture(input: DrawingInput, groups: readonly BoardGroup[], scale: Ratio): Picture {
+/** In less room than this the figure stands beside the words of a step, which have the sizes. */
+const besideWords: Mm = 110;
+
+interface BoardLook {
+  readonly scale: Ratio;
+  readonly isBrief: boolean;
+}
+
+function boardsPicture(
+  input: DrawingInput,
+  groups: readonly BoardGroup[],
+  look: BoardLook,
+): Picture {
   let inks: Ink[] = [];
   const collisions: string[] = [];
   let down = 0;
   for (const { used, numbers } of groups) {
-    const board = boardPicture(input, used, scale);
+    const board = boardPicture(input, used, look);
     const box = boxOfInks(board.inks);
     const title: Ink = {
       kind: "text",
@@ -99,7 +115,11 @@ function boardsPicture(input: DrawingInput, groups: readonly BoardGroup[], scale
   return { inks, collisions };
 }
 
-function boardPicture({ project }: DrawingInput, used: UsedStock, scale: Ratio): Picture {
+function boardPicture(
+  { project }: DrawingInput,
+  used: UsedStock,
+  { scale, isBrief }: BoardLook,
+): Picture {
   const length = used.size[0] ?? 0;
   // One length only: the board's face has a height of its own on the paper.
   const face = ({ at, size }: { at: readonly Mm[]; size: readonly Mm[] }) => ({
@@ -120,14 +140,21 @@ function boardPicture({ project }: DrawingInput, used: UsedStock, scale: Ratio):
     isObstacle: true,
   };
   const numbered = drawBoardCuts(used.cuts, scale);
-  const parts = drawStockParts(project, flat, { view, others: [stock, ...numbered], sizes: 1 });
-  const inks = [...parts.under, stock, ...numbered, ...parts.over];
-  const size = drawDimension({
-    from: [0, 0],
-    to: [length * scale, 0],
-    offset: [0, parts.small.length > 0 ? 13.5 : 6.5],
-    text: formatLength(length, project),
+  const parts = drawStockParts(project, flat, {
+    view,
+    others: [stock, ...numbered],
+    sizes: 1,
+    isBrief,
   });
+  const inks = [...parts.under, stock, ...numbered, ...parts.over];
+  const size = isBrief
+    ? []
+    : drawDimension({
+        from: [0, 0],
+        to: [length * scale, 0],
+        offset: [0, parts.small.length > 0 ? 13.5 : 6.5],
+        text: formatLength(length, project),
+      });
   const small = placeLabels(parts.small.map(underBar), [...inks, ...size]);
   return {
     inks: [...inks, ...size, ...small.inks, ...parts.small.map(({ to }) => dotInk(to))],

@@ -28,8 +28,9 @@ export function drawCutPlan(
   };
   const label = input.project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
   const [length = 1, width = 1] = used.size;
+  const isBrief = limits.width < besideWords;
   const fitted = fitScale(
-    (scale) => planPicture(input, plan, used, scale),
+    (scale) => planPicture(input, plan, { used, scale, isBrief }),
     [length, width],
     limits,
   );
@@ -46,13 +47,21 @@ export function drawCutPlan(
   );
 }
 
-function planPicture(input: DrawingInput, plan: CutPlan, used: UsedStock, scale: Ratio): Picture {
+/** In less room than this the figure stands beside the words of a step, which have the sizes. */
+const besideWords: Mm = 110;
+
+function planPicture(
+  input: DrawingInput,
+  plan: CutPlan,
+  how: { readonly used: UsedStock; readonly scale: Ratio; readonly isBrief: boolean },
+): Picture {
+  const { used, scale, isBrief } = how;
   const above: CutView = { across: 0, up: 1, toPaper: flatView(scale) };
-  const top = stockPicture(input, used, above);
+  const top = stockPicture(input, used, { view: above, isBrief });
   const grain = drawGrain(input.project, plan.stock, boxOfInks(top.inks));
   const inks = [...top.inks, ...grain];
   return slicedStrips(used).reduce<Picture>(
-    (above, strip) => addSideView(above, strip, { input, scale }),
+    (above, strip) => addSideView(above, strip, { input, scale, isBrief }),
     { ...top, inks },
   );
 }
@@ -80,9 +89,11 @@ function slicedStrips(used: UsedStock): UsedStock[] {
 function addSideView(
   above: Picture,
   strip: UsedStock,
-  { input, scale }: { readonly input: DrawingInput; readonly scale: Ratio },
+  how: { readonly input: DrawingInput; readonly scale: Ratio; readonly isBrief: boolean },
 ): Picture {
-  const below = stockPicture(input, strip, { across: 0, up: 2, toPaper: flatView(scale) });
+  const { input, scale, isBrief } = how;
+  const view: CutView = { across: 0, up: 2, toPaper: flatView(scale) };
+  const below = stockPicture(input, strip, { view, isBrief });
   const [upper, lower] = [boxOfInks(above.inks), boxOfInks(below.inks)];
   const names = [...new Set(strip.places.map(({ part }) => part))].join(", ");
   const title: Ink = {
@@ -101,7 +112,11 @@ function addSideView(
 }
 
 /** One view of one stock. */
-function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Picture {
+function stockPicture(
+  input: DrawingInput,
+  used: UsedStock,
+  { view, isBrief }: { readonly view: CutView; readonly isBrief: boolean },
+): Picture {
   const { project } = input;
   const isSide = view.up === 2;
   const cuts = used.cuts.filter(({ axis }) => (axis === 2) === isSide);
@@ -113,13 +128,13 @@ function stockPicture(input: DrawingInput, used: UsedStock, view: CutView): Pict
     isObstacle: true,
   };
   const numbered = drawCuts(used, cuts, view);
-  const parts = drawStockParts(project, used, { view, others: [stock, ...numbered.inks] });
+  const parts = drawStockParts(project, used, { view, others: [stock, ...numbered.inks], isBrief });
   const [across = 0, up = 0] = [used.size[view.across], used.size[view.up]];
   const inks = [...parts.under, stock, ...numbered.inks, ...parts.over];
   const box = boxOfInks([stock, ...numbered.inks]);
   const [left, , right] = whole;
   const sizes =
-    left && right
+    left && right && !isBrief
       ? [
           ...drawDimension({
             from: [left[0], box.bottom],

@@ -38,11 +38,20 @@ interface Region {
 export function drawStockParts(
   project: Project,
   used: UsedStock,
-  how: { readonly view: CutView; readonly others: readonly Ink[]; readonly sizes?: Count },
+  how: {
+    readonly view: CutView;
+    readonly others: readonly Ink[];
+    readonly sizes?: Count;
+    /** Names alone: the words beside the figure have the sizes. */
+    readonly isBrief?: boolean;
+  },
 ): StockParts {
-  const { view, others, sizes = 3 } = how;
+  const { view, others, sizes = 3, isBrief = false } = how;
   const write = (size: readonly Mm[]) => formatSizes(size.slice(0, sizes), project);
-  const regions = [...partRegions(used, view, write), ...offcutRegions(used, view, write)];
+  const parts = partRegions(used, view, write);
+  const regions = isBrief
+    ? parts.map((region) => ({ ...region, ...briefWords(region) }))
+    : [...parts, ...offcutRegions(used, view, write)];
   const outlines = regions
     .filter(({ isPart }) => isPart)
     .map(({ rings }): Ink => ({
@@ -74,6 +83,12 @@ export function drawStockParts(
     collisions: placed.collisions,
   };
 }
+
+/** All but the size, which comes last. */
+const briefWords = ({ lines, short }: Region): Pick<Region, "lines" | "short"> => ({
+  lines: lines.slice(0, -1),
+  short: short.slice(0, -1),
+});
 
 function countAlike(callouts: readonly Callout[]): Callout[] {
   const counted = new Map<string, { callout: Callout; count: number }>();
