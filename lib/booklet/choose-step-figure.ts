@@ -1,13 +1,22 @@
 import type { Figure } from "../drawing/types.ts";
+import type { Mm } from "../plane/types.ts";
 import type { Step } from "../steps/types.ts";
-import { drawClear } from "./figure-source.ts";
+import { drawClear, pageRoom } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { StepText } from "./pages.ts";
 
-/** Room beside the words of a step. @source our choice: leaves 50 characters a line on A4 and Letter */
+/**
+ * Room beside the words of a step; the tall ones only beside words as tall.
+ * @source our choice: leaves 50 characters a line on A4 and Letter
+ */
 const besideRooms: readonly FigureRoom[] = [
+  { width: 60, height: 34 },
   { width: 72, height: 40 },
   { width: 72, height: 55 },
+];
+const tallRooms: readonly FigureRoom[] = [
+  { width: 72, height: 72 },
+  { width: 72, height: 90 },
 ];
 /** Room beside the words of a step of few actions. */
 const wideRooms: readonly FigureRoom[] = [
@@ -20,6 +29,7 @@ const belowRooms: readonly FigureRoom[] = [
   { width: 165, height: 60 },
   { width: 165, height: 80 },
   { width: 165, height: 110 },
+  { width: 165, height: 150 },
 ];
 
 /** The drawing of a step in the least room in which its labels keep clear; none where no room will do. */
@@ -29,16 +39,34 @@ export function chooseStepFigure(
 ): Pick<StepText, "figure" | "arrangement"> {
   const id = step.figure;
   if (id === null || !figures.ids.includes(id)) return { figure: null, arrangement: "bare" };
-  const beside = drawClear(figures, id, besideRooms, isLegible);
+  const words = actionsHeight(step, columnBeside(72));
+  const rooms = [...besideRooms, ...tallRooms.filter(({ height }) => height <= words)];
+  const beside = drawClear(figures, id, rooms, isLegible);
   const isShort = step.actions.length <= fewActions && step.notes.length === 0;
   const wide = isShort && beside === null ? drawClear(figures, id, wideRooms, isLegible) : null;
   if (wide !== null) return { figure: wide, arrangement: "beside-wide" };
   if (beside !== null) {
-    return { figure: beside, arrangement: isShort ? "beside-all" : "beside" };
+    // Are the actions by themselves about as tall as the figure?
+    const isTall = actionsHeight(step, columnBeside(beside.width)) >= beside.height * 0.8;
+    return { figure: beside, arrangement: isShort && !isTall ? "beside-all" : "beside" };
   }
   const below = drawClear(figures, id, belowRooms, isLegible);
   return { figure: below, arrangement: below === null ? "bare" : "below" };
 }
+
+/** What a figure of this width leaves for the words: the page's width less the gap of 6 mm. */
+const columnBeside = (width: Mm): Mm => pageRoom.width - width - 6;
+
+/** Height of the actions in a column, near enough to choose by. */
+function actionsHeight({ actions }: Step, column: Mm): Mm {
+  const perLine = Math.max(10, (column - indent) / character);
+  return actions.reduce((sum, { length }) => sum + Math.ceil(length / perLine) * lineHeight, 0);
+}
+
+/** Mean width of a character and height of a line of the body text, 11 pt at 1.4. @source measured on a print */
+const [character, lineHeight]: readonly [Mm, Mm] = [1.85, 5.4];
+/** Room that the numbers of a list take. */
+const indent: Mm = 5;
 
 /** So few actions leave room beside the figure for the check too. @source our choice */
 const fewActions = 5;

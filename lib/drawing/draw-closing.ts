@@ -10,13 +10,13 @@ import { finishFigure } from "./finish-figure.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { pathOf } from "./paper-path.ts";
 import { placeLabels } from "./place-labels.ts";
-import { roundPlaces } from "./round-places.ts";
+import { abovePlaces } from "./round-places.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture } from "./types.ts";
 
 /** Length of the open run on the paper, and of the seam that goes on at each end. */
-const [RUN, PAST]: readonly [Mm, Mm] = [52, 8];
+const [RUN, PAST]: readonly [Mm, Mm] = [50, 8];
 /** How far the cloth reaches on either side of the run. */
-const CLOTH: Mm = 9;
+const CLOTH: Mm = 11;
 
 /** The open run laid straight with what closes it; null where nothing is sewn in. */
 export function drawClosing(
@@ -104,7 +104,7 @@ function closingPicture(input: DrawingInput, cover: Cover, closing: Closing): Pi
   return { inks: [...inks, ...placed.inks], collisions: placed.collisions };
 }
 
-/** The letter of each open seam over its share of the run. */
+/** The letter of each open seam on the cloth, by its share of the run. */
 function letters(cover: Cover): Label[] {
   const open = openSeams(cover);
   const whole = open.reduce((sum, { length }) => sum + length[0], 0) || 1;
@@ -113,7 +113,7 @@ function letters(cover: Cover): Label[] {
     const middle = ((done + length[0] / 2) / whole) * RUN;
     done += length[0];
     const candidates = [0, 3, -3, 6, -6, 9, -9].flatMap((shift) =>
-      [-CLOTH - 4, -CLOTH - 9].map((y) => ({
+      [-7.4, -8, -CLOTH - 4, -CLOTH - 9].map((y) => ({
         at: [middle + shift, y] as Point,
         anchor: "middle" as const,
         leader: null,
@@ -121,6 +121,16 @@ function letters(cover: Cover): Label[] {
     );
     return { lines: [id], style: "letter", candidates };
   });
+}
+
+/** Words on the cloth under what is sewn to it; under the cloth where they find no room. */
+function onCloth(text: string): Label {
+  const candidates = [7.4, 8, CLOTH + 12].map((y) => ({
+    at: [RUN / 2, y] as Point,
+    anchor: "middle" as const,
+    leader: null,
+  }));
+  return { lines: [text], style: "label", candidates };
 }
 
 interface ClosingInks {
@@ -175,20 +185,9 @@ function zipInks(closing: Closing, write: (length: Mm) => string): ClosingInks {
       {
         lines: [`zip ${write(length)}${isLonger ? ", cut to fit" : ""}`],
         style: "label",
-        candidates: roundPlaces([RUN * 0.5, -3]),
+        candidates: abovePlaces([RUN * 0.5, -3]),
       },
-      {
-        lines: ["3 times across"],
-        style: "label",
-        candidates: [...roundPlaces([RUN, 3.4]), ...roundPlaces([0, 3.4])],
-      },
-      {
-        lines: ["sew both sides"],
-        style: "label",
-        candidates: [-2.6, 2.6].flatMap((y) =>
-          [0.25, 0.15, 0.35].flatMap((share) => roundPlaces([RUN * share, y])),
-        ),
-      },
+      onCloth("sew both sides, ends 3 times"),
     ],
   };
 }
@@ -213,9 +212,9 @@ function tapeInks(): ClosingInks {
       {
         lines: ["loops, inside one edge"],
         style: "label",
-        candidates: roundPlaces([RUN * 0.5, -5]),
+        candidates: abovePlaces([RUN * 0.5, -5]),
       },
-      { lines: ["hooks, other edge"], style: "label", candidates: roundPlaces([RUN * 0.3, 5]) },
+      onCloth("hooks, on the other edge"),
     ],
   };
 }
@@ -244,7 +243,7 @@ function tieInks(closing: Closing, write: (length: Mm) => string): ClosingInks {
       {
         lines: [`${pairs} pairs, every ${write(tieStep(closing))}`],
         style: "label",
-        candidates: [second, first, ...xs].flatMap((x) => roundPlaces([x, -5])),
+        candidates: [second, first, ...xs].flatMap((x) => abovePlaces([x, -5])),
       },
     ],
   };

@@ -47,6 +47,8 @@ export function drawCutOut(
       title: `Where ${names.join(", ")} ${names.length > 1 ? "lie" : "lies"} on the cloth`,
       alt: describe(input, { lay, pieces }),
       scale: fitted.note,
+      // Half the lay: drawn shorter than twice what a piece must be, its pieces are specks.
+      drawn: (fitted.scale * Math.max(lay.length, lay.width)) / 2,
     },
     fitted.picture,
     limits,

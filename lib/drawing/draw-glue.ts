@@ -16,6 +16,8 @@ import { makeScene, type Scene, type SceneMesh } from "./mesh-scene.ts";
 import { pathOf } from "./paper-path.ts";
 import { pictureSize } from "./picture-size.ts";
 import { type Callout, placeBeside } from "./place-beside.ts";
+import { placeLabels } from "./place-labels.ts";
+import { roundPlaces } from "./round-places.ts";
 import { dot, FRONT_VIEW, spaceView } from "./space-view.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
 import { type Overlay, visibleFaces, visibleOverlays } from "./visible-faces.ts";
@@ -38,7 +40,13 @@ export function drawGlue(
     shift: exploded.shifts.get(id) ?? [0, 0, 0],
   }));
   const fitted = fitScale(
-    (scale) => gluePicture(solid, exploded, { meshes, scale, style: input.project }),
+    (scale) =>
+      gluePicture(solid, exploded, {
+        meshes,
+        scale,
+        // Beside the words of a step the names are enough.
+        style: limits.width < 110 ? null : input.project,
+      }),
     pictureSize(meshes, FRONT_VIEW),
     limits,
   );
@@ -59,7 +67,11 @@ export function drawGlue(
 function gluePicture(
   solid: Solid,
   exploded: Exploded,
-  { meshes, scale, style }: { meshes: readonly SceneMesh[]; scale: Ratio; style: LengthStyle },
+  {
+    meshes,
+    scale,
+    style,
+  }: { meshes: readonly SceneMesh[]; scale: Ratio; style: LengthStyle | null },
 ): Picture {
   const scene = makeScene(meshes, spaceView(FRONT_VIEW[0], FRONT_VIEW[1], scale));
   const glue = visibleOverlays(overlaysOf(exploded, scene), scene);
@@ -70,7 +82,13 @@ function gluePicture(
     const own = regions.filter(({ face }) => face.startsWith(`${id}:`)).map(({ region }) => region);
     const [best] = own.map((region) => insidePoints(region, 1)[0]).filter((at) => at !== undefined);
     return best
-      ? [{ lines: [id.replaceAll("-", " "), formatSizes(size, style)], style: "label", to: best }]
+      ? [
+          {
+            lines: [id.replaceAll("-", " "), ...(style ? [formatSizes(size, style)] : [])],
+            style: "label",
+            to: best,
+          },
+        ]
       : [];
   });
   const inks: Ink[] = [
@@ -84,14 +102,15 @@ function gluePicture(
     body,
     ...motionInks(exploded, scene),
   ];
-  return {
-    inks: [
-      ...inks,
-      ...placeBeside(callouts, boxOfInks(inks)),
-      ...callouts.map(({ to }) => dotInk(to)),
-    ],
-    collisions: [],
-  };
+  const dots = callouts.map(({ to }) => dotInk(to));
+  if (style !== null) {
+    const named = placeBeside(callouts, boxOfInks(inks));
+    return { inks: [...inks, ...named, ...dots], collisions: [] };
+  }
+  // Names alone find room closer by.
+  const labels = callouts.map(({ to, ...words }) => ({ ...words, candidates: roundPlaces(to) }));
+  const placed = placeLabels(labels, inks);
+  return { inks: [...inks, ...placed.inks, ...dots], collisions: placed.collisions };
 }
 
 /** Each glued area on the one of its two sides that faces the viewer. */

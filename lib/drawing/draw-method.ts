@@ -64,9 +64,9 @@ function allowanceWords({ covers, project }: DrawingInput): string {
 
 /** Two layers seen from above, the lower one a little to the side so that it shows. */
 function seamPicture(allowance: string): Picture {
-  const [long, deep, in_]: [Mm, Mm, Mm] = [62, 24, 9];
+  const [long, deep, in_]: [Mm, Mm, Mm] = [46, 24, 9];
   const [start, stop] = [in_, long - in_];
-  const pins = [0, 1, 2, 3].map((i) => start + 6 + ((stop - start - 12) * i) / 3);
+  const pins = [0, 1, 2].map((i) => start + 5 + ((stop - start - 10) * i) / 2);
   const base: Ink[] = [
     drawPath("line ghost", [
       [1.4 + long, 1.4],
@@ -95,7 +95,7 @@ function seamPicture(allowance: string): Picture {
     dotInk([start, in_], 0.9),
     dotInk([stop, in_], 0.9),
     ...drawDimension({ from: [0, in_], to: [0, 0], offset: [-4, 0], text: allowance }),
-    ...drawDimension({ from: [stop, 0], to: [long, 0], offset: [0, -4], text: allowance }),
+    ...drawDimension({ from: [long, 0], to: [stop, 0], offset: [0, -4], text: allowance }),
   ];
   const placed = placeLabels(
     [

@@ -107,7 +107,7 @@ function pushArrow(
       ? [direction[0] / reach, direction[1] / reach]
       : [0, nearness(view, away) > 0 ? 1 : -1];
   const at = (by: Mm): Point => [middle[0] + out[0] * by, middle[1] + out[1] * by];
-  return { inks: drawArrow(at(20), at(5), "stock"), tail: at(20) };
+  return { inks: drawArrow(at(16), at(4), "stock"), tail: at(16) };
 }
 
 function roundTail(tail: Point, box: { left: Mm; right: Mm; top: Mm; bottom: Mm }): Candidate[] {

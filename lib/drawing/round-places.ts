@@ -24,3 +24,17 @@ function anchorAt(x: number): Anchor {
   if (x > 0.3) return "start";
   return x < -0.3 ? "end" : "middle";
 }
+
+/** Places over a point, then under it, each with a leader to it: for things in a row. */
+export function abovePlaces(to: Point): Candidate[] {
+  const shifts: readonly Mm[] = [0, 6, -6, 12, -12, 18, -18];
+  return [-1, 1].flatMap((side) =>
+    reaches.slice(1).flatMap((reach) =>
+      shifts.map((shift): Candidate => ({
+        at: [to[0] + shift, to[1] + side * reach],
+        anchor: "middle",
+        leader: to,
+      })),
+    ),
+  );
+}
