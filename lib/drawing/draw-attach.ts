@@ -9,9 +9,9 @@ import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { stockHatch } from "./hatch-styles.ts";
-import { insidePoints } from "./inside-point.ts";
 import { markShape } from "./mark-outline.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
+import { nameInside } from "./name-inside.ts";
 import { placeLabels } from "./place-labels.ts";
 import { roundPlaces } from "./round-places.ts";
 import { shortName } from "./short-name.ts";
@@ -106,13 +106,9 @@ function attachPicture(input: DrawingInput, attached: Attached, scale: Ratio): P
         style: "label",
         candidates: roundPlaces(middle),
       },
-      {
-        lines: [shortName(onto)],
-        style: "name",
-        candidates: insidePoints(rings, 120).map((at) => ({ at, anchor: "middle", leader: null })),
-      },
     ],
     inks,
   );
-  return { inks: [...inks, ...placed.inks], collisions: placed.collisions };
+  const named = nameInside(onto, rings, [...inks, ...placed.inks]);
+  return { inks: [...inks, ...placed.inks, ...named], collisions: placed.collisions };
 }

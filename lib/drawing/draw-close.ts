@@ -88,7 +88,7 @@ function closePicture(solid: Solid, cover: Cover, look: CloseLook): Picture {
   const scene = makeScene([{ mesh: solid.mesh }], spaceView(angles[0], angles[1], scale));
   const body: Ink = { ...drawBody(scene), className: "line ghost" };
   const open = drawEdges(edges, scene, "line open");
-  const arrow = alongRun(edges, scene);
+  const arrow = alongRun(edges, scene, kind === "ties");
   const inks = [body, open, ...arrow.inks];
   const placed = placeLabels(
     [
@@ -111,8 +111,12 @@ function closePicture(solid: Solid, cover: Cover, look: CloseLook): Picture {
   };
 }
 
-/** An arrow beside the longest stretch of the run that shows. */
-function alongRun(edges: readonly SolidEdge[], scene: Scene): { inks: Ink[]; middle: Point } {
+/** An arrow beside the longest stretch of the run that shows, or two from its middle. */
+function alongRun(
+  edges: readonly SolidEdge[],
+  scene: Scene,
+  isFromMiddle: boolean,
+): { inks: Ink[]; middle: Point } {
   const seen = hideLines(edges.flatMap(edgeLines), scene);
   const length = ({ from, to }: (typeof seen)[number]) =>
     Math.hypot(to[0] - from[0], to[1] - from[1]);
@@ -135,7 +139,10 @@ function alongRun(edges: readonly SolidEdge[], scene: Scene): { inks: Ink[]; mid
     middle[0] + way[0] * by + out[0] * 4,
     middle[1] + way[1] * by + out[1] * 4,
   ];
-  return { inks: drawArrow(at(-half), at(half), "motion"), middle: at(0) };
+  const inks = isFromMiddle
+    ? [...drawArrow(at(1), at(half), "motion"), ...drawArrow(at(-1), at(-half), "motion")]
+    : drawArrow(at(-half), at(half), "motion");
+  return { inks, middle: at(0) };
 }
 
 /** Ladder stitch: rungs straight across from fold to fold, the thread hidden inside between them. */

@@ -185,7 +185,7 @@ function zipInks(closing: Closing, write: (length: Mm) => string): ClosingInks {
       {
         lines: [`zip ${write(length)}${isLonger ? ", cut to fit" : ""}`],
         style: "label",
-        candidates: abovePlaces([RUN * 0.5, -3]),
+        candidates: [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((share) => abovePlaces([RUN * share, -3])),
       },
       onCloth("sew both sides, ends 3 times"),
     ],
@@ -212,7 +212,7 @@ function tapeInks(): ClosingInks {
       {
         lines: ["loops, inside one edge"],
         style: "label",
-        candidates: abovePlaces([RUN * 0.5, -5]),
+        candidates: [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((share) => abovePlaces([RUN * share, -5])),
       },
       onCloth("hooks, on the other edge"),
     ],

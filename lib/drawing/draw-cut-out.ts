@@ -113,7 +113,7 @@ function cutOutPicture(
     to: toPaper([place.x, place.y]),
   }));
   const inks: Ink[] = [...hatches, ...base, ...named.inks];
-  const told = placeRound(corners, inks);
+  const told = placeRound(corners, inks, { isInward: true });
   return { inks: [...inks, ...told.inks], collisions: told.collisions };
 }
 

@@ -5,10 +5,10 @@ import { drawUpArrow } from "./draw-up-arrow.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
-import { insidePoints } from "./inside-point.ts";
 import { alongPath } from "./along-path.ts";
 import { markLine } from "./mark-line.ts";
 import { markShape } from "./mark-outline.ts";
+import { nameInside } from "./name-inside.ts";
 import { notchNumbers } from "./notch-numbers.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
@@ -58,17 +58,7 @@ function markingPicture({ project }: DrawingInput, piece: Piece, scale: Ratio): 
   );
   let inks: Ink[] = [...lines, ...letters.inks];
   inks = [...inks, ...drawUpArrow(rings, inks)];
-  const name = placeLabels(
-    [
-      {
-        lines: [shortName(piece)],
-        style: "name",
-        candidates: insidePoints(rings, 120).map((at) => ({ at, anchor: "middle", leader: null })),
-      },
-    ],
-    inks,
-  );
-  if (name.collisions.length === 0) inks = [...inks, ...name.inks];
+  inks = [...inks, ...nameInside(piece, rings, inks)];
   const words: Label[] = [];
   const ring = rings[0] ?? [];
   const seam = [0.05, 0.18, 0.31, 0.44, 0.57, 0.7, 0.83, 0.95].flatMap((share) => {

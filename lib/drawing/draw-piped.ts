@@ -8,10 +8,10 @@ import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { stockHatch } from "./hatch-styles.ts";
-import { insidePoints } from "./inside-point.ts";
 import { markSegments, markShape } from "./mark-outline.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
+import { nameInside } from "./name-inside.ts";
 import { placeLabels } from "./place-labels.ts";
 import { roundPlaces } from "./round-places.ts";
 import { shortName } from "./short-name.ts";
@@ -88,16 +88,11 @@ function pipedPicture(
         style: "label",
         candidates: (rings[0] ?? [corner]).flatMap((at) => roundPlaces(at)),
       },
-      {
-        lines: [shortName(piece)],
-        style: "name",
-        candidates: insidePoints(rings, 120).map((at) => ({ at, anchor: "middle", leader: null })),
-      },
     ],
     inks,
   );
   return {
-    inks: [...inks, ...placed.inks],
+    inks: [...inks, ...placed.inks, ...nameInside(piece, rings, [...inks, ...placed.inks])],
     collisions: [...letters.collisions, ...placed.collisions],
   };
 }

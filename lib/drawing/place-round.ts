@@ -6,12 +6,23 @@ import { placeLabels } from "./place-labels.ts";
 import type { Candidate, Ink, Label, PaperPath, Picture } from "./types.ts";
 
 /** Names of parts too small to write on, round the picture: above, at its sides, then below. */
-export function placeRound(callouts: readonly Callout[], inks: readonly Ink[]): Picture {
+export function placeRound(
+  callouts: readonly Callout[],
+  inks: readonly Ink[],
+  { isInward = false }: { readonly isInward?: boolean } = {},
+): Picture {
   const box = boxOfInks(inks);
+  const middle = (box.left + box.right) / 2;
+  // Words that run from their end towards the middle do not make the picture wider.
+  const inward = (end: Point, y: Mm): Candidate[] =>
+    isInward ? [place([end[0], y], end[0] > middle ? "end" : "start", end)] : [];
   const labels = callouts.map(({ lines, style, to, spots = [] }): Label => {
     const ends = [to, ...spots.filter((_, index) => index % 12 === 5)];
     const row = (y: Mm) =>
-      ends.flatMap((end) => shifts.map((shift) => place([end[0] + shift, y], "middle", end)));
+      ends.flatMap((end) => [
+        ...inward(end, y),
+        ...shifts.map((shift) => place([end[0] + shift, y], "middle", end)),
+      ]);
     const beside = levels.flatMap((level) => [
       place([box.right + 4, to[1] + level], "start", to),
       place([box.left - 4, to[1] + level], "end", to),

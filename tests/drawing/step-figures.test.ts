@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { chooseStepFigure } from "../../lib/booklet/choose-step-figure.ts";
 import { computePlan } from "../../lib/booklet/compute-plan.ts";
@@ -71,4 +72,74 @@ describe("the figure of a step", () => {
       }
     }
   });
+
+  const pads = fc.record({
+    width: fc.integer({ min: 28, max: 110 }),
+    depth: fc.integer({ min: 25, max: 58 }),
+    thick: fc.integer({ min: 3, max: 24 }),
+    units: fc.constantFrom("cm", "in"),
+    closing: fc.constantFrom("zip", "hook-and-loop", "ties", "hand-sewn"),
+    fit: fc.constantFrom("{smallerBy: 1}", "exact", "{largerBy: 1}"),
+    isPiped: fc.boolean(),
+    back: fc.constantFrom(null, "pad", "tacks", "seam"),
+  });
+  test("is clear and whole for pads nobody foresaw", { timeout: 120_000 }, () => {
+    fc.assert(
+      fc.property(pads, (pad) => {
+        const { projects } = readProject({ file: "content/pad.md", text: padText(pad) });
+        expect(projects).toHaveLength(1);
+        const plan = computePlan(projects[0]!);
+        const source = sourceOf(plan);
+        for (const step of plan.steps) {
+          if (hasPage.test(step.figure ?? "")) continue;
+          expect(
+            chooseStepFigure(step, source).figure,
+            `${step.id} ${JSON.stringify(pad)}`,
+          ).not.toBeNull();
+        }
+      }),
+      { numRuns: 8, seed: 5, endOnFailure: true },
+    );
+  });
 });
+
+/** A pad of these sizes, with a low back where one is held down in its corner. */
+function padText(pad: {
+  readonly width: number;
+  readonly depth: number;
+  readonly thick: number;
+  readonly units: string;
+  readonly closing: string;
+  readonly fit: string;
+  readonly isPiped: boolean;
+  readonly back: string | null;
+}): string {
+  const { width, depth, thick, units, closing, fit, isPiped, back } = pad;
+  const by = units === "in" ? 0.4 : 1;
+  const cm = (length: number) => Math.max(1, Math.round(length * by));
+  return `---
+title: Pad
+units: ${units}
+dimensions: {width: ${cm(width)}, depth: ${cm(depth)}, thick: ${cm(thick)}}
+stock:
+  foam: {kind: slab, size: [200 cm, 60 cm, 6 cm], density: 35 kg/m3}
+  print: {kind: fabric, width: 140 cm, selvedge: 1 cm, direction: one-way}
+  zip: {kind: zip, lengths: [40 cm, 60 cm, 150 cm]}
+solids:
+  pad:
+    foam: foam
+    blocks:
+      block: {box: [width, depth, thick]}
+${back === null ? "" : "      rest: {box: [width, 6 cm, 12 cm], at: [0, depth - 6 cm, thick]}"}
+    cover:
+      fabric: print
+      seamAllowance: 1.5 cm
+      fit: ${fit}
+      panels: plain
+      closing: {kind: ${closing}${closing === "zip" ? ", stock: zip" : ""}}
+${isPiped ? "      piping: {cord: 5 mm, along: [block/front]}" : ""}
+${back === null ? "" : `      anchor: ${back}`}
+---
+A pad.
+`;
+}
