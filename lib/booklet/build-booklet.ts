@@ -5,6 +5,8 @@ import { buildFoam } from "./build-foam.ts";
 import { buildLay } from "./build-lay.ts";
 import { buildMaterials } from "./build-materials.ts";
 import { buildPieces } from "./build-pieces.ts";
+import { buildRisk } from "./build-risk.ts";
+import { buildServe } from "./build-serve.ts";
 import { buildRecord } from "./build-record.ts";
 import { buildStart } from "./build-start.ts";
 import { buildSteps } from "./build-steps.ts";
@@ -54,9 +56,11 @@ export function buildBooklet(
   const after: readonly (BookletPage | null)[] = [
     ...buildSteps(plan.steps, figures, { cite, link: linkUses(plan, before) }),
     buildFinish(plan, format),
+    buildServe(plan, figures, format),
     buildWords(plan, figures),
     buildRecord(plan, format),
     sources,
+    buildRisk(plan),
   ];
   const pages = [...before, ...after.filter((page) => page !== null)];
   return {
@@ -84,7 +88,7 @@ function startsSheet({ kind }: BookletPage, before: BookletPage | undefined): bo
   return before === undefined || partOf[kind] !== partOf[before.kind];
 }
 
-type Part = "front" | "start" | "material" | "pieces" | "cutting" | "steps" | "end";
+type Part = "front" | "start" | "material" | "pieces" | "cutting" | "steps" | "end" | "risk";
 
 const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   cover: "front",
@@ -97,6 +101,8 @@ const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   cuts: "cutting",
   steps: "steps",
   finish: "end",
+  serve: "end",
+  risk: "risk",
   words: "end",
   record: "end",
   sources: "end",

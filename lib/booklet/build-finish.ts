@@ -1,13 +1,15 @@
 import type { FinishPage } from "./pages.ts";
 import type { Format } from "../units/make-format.ts";
-import { openHyphens, titleOf } from "./open-hyphens.ts";
+import { careLines } from "./care-lines.ts";
+import { openHyphens } from "./open-hyphens.ts";
 import { figures, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
 const axes = ["length", "depth", "height"] as const;
 
 /** Fit, opening and closing, care, and what to do when a check fails. Null without any of them. */
-export function buildFinish({ covers, steps, project }: Plan, format: Format): FinishPage | null {
+export function buildFinish(plan: Plan, format: Format): FinishPage | null {
+  const { covers, steps } = plan;
   const fit = tableOrNull("finish-fit", "Foam and cover side by side", {
     columns: [words("Of the"), words("Foam"), words("Finished cover"), words("So the cover is")],
     rows: covers.flatMap(({ solid, foamSize, coverSize }) =>
@@ -47,7 +49,7 @@ export function buildFinish({ covers, steps, project }: Plan, format: Format): F
         : [[`${i + 1}`, check, remedy]],
     ),
   });
-  const care = careWords(project.stock);
+  const care = careLines(plan);
   if (fit === null && facts.length === 0 && remedies === null && care.length === 0) return null;
   return {
     kind: "finish",
@@ -64,16 +66,3 @@ function easeWords(ease: number, format: Format): string {
   if (Math.abs(ease) < 0.05) return "the same size";
   return `${format.length(Math.abs(ease))} ${ease < 0 ? "smaller, to sit tight" : "larger"}`;
 }
-
-/** Only what the file says of the cloth: how to wash it is for its own label. */
-const careWords = (stock: Plan["project"]["stock"]): readonly string[] =>
-  stock.flatMap((each) => {
-    if (each.kind !== "fabric") return [];
-    return each.shrink > 0
-      ? [
-          `${titleOf(each.label)}: cut sizes allow for ${+(each.shrink * 100).toFixed(1)} % shrinkage in the first wash. Follow the label of the cloth.`,
-        ]
-      : [
-          `${titleOf(each.label)}: cut sizes allow for no shrinkage. Wash the cloth before cutting if the cover is to be washed.`,
-        ];
-  });

@@ -18,7 +18,12 @@ export function buildSteps(
     const earlier = steps.slice(0, i).flatMap(({ cautions }) => cautions.map(({ id }) => id));
     return {
       group: step.group,
-      text: stepText(step, i + 1, { figures, cite, link, warned: new Set(earlier) }),
+      text: stepText(step, i + 1, {
+        figures,
+        cite,
+        link,
+        warned: new Set(step.isMethod === true ? [] : earlier),
+      }),
     };
   });
   return groups.map((group) => {

@@ -6,7 +6,6 @@ import type { Source, SourcesPage } from "./pages.ts";
 /** How a source is named beside a notice. */
 export type Cite = (source: string) => string | null;
 
-const reviewed = /\s*\(wording reviewed [^)]*\)/;
 const address = /https?:\/\/[^\s;:,)]+(?::\/\/[^\s;,)]+)?/g;
 /** Sources that are not works to look up: they are said in full where they stand. */
 const isOwn = /^(?:computed|our choice|common practice)\b/;
@@ -19,7 +18,7 @@ export function listSources(
   const all = [
     ...gravestFirst(findings).map(({ source }) => source),
     ...steps.flatMap(({ cautions }) => cautions.map(({ source }) => source)),
-  ].map((source) => source.replace(reviewed, ""));
+  ];
   const worth = [...new Set(all)].filter((source) => source !== "" && !isOwn.test(source));
   if (worth.length === 0) return null;
   return {
@@ -33,10 +32,9 @@ export function listSources(
 /** A short line for each source of the list: who, which work, and its number in the list. */
 export function citeFrom(page: SourcesPage | null): Cite {
   return (source) => {
-    const text = source.replace(reviewed, "");
-    if (text === "") return null;
-    const found = page?.sources.find((each) => each.text === text);
-    return found === undefined ? shortName(text) : `${shortName(text)} [${found.number}]`;
+    if (source === "") return null;
+    const found = page?.sources.find((each) => each.text === source);
+    return found === undefined ? shortName(source) : `${shortName(source)} [${found.number}]`;
   };
 }
 

@@ -20,6 +20,13 @@ export interface Source {
   readonly text: string;
 }
 
+/** One solid on the page that says whether it will serve. */
+export interface ServePart {
+  readonly title: string | null;
+  readonly facts: readonly Fact[];
+  readonly figure: Figure | null;
+}
+
 /** Rows are found again in print by their ids. */
 export interface Table {
   readonly id: string;

@@ -5,6 +5,7 @@ import type {
   CutSheet,
   Fact,
   Notice,
+  ServePart,
   Source,
   StepText,
   Table,
@@ -42,6 +43,8 @@ export type BookletPage =
   | CutsPage
   | StepsPage
   | FinishPage
+  | ServePage
+  | RiskPage
   | WordsPage
   | RecordPage
   | SourcesPage;
@@ -136,6 +139,19 @@ export interface FinishPage extends PageBase {
   readonly facts: readonly Fact[];
   readonly care: readonly string[];
   readonly remedies: Table | null;
+}
+
+/** Size for the sitter and balance: the figures that the findings rest on. */
+export interface ServePage extends PageBase {
+  readonly kind: "serve";
+  readonly parts: readonly ServePart[];
+}
+
+/** A risk assessment to be completed for a room: rows from the steps, the rest left blank. */
+export interface RiskPage extends PageBase {
+  readonly kind: "risk";
+  readonly facts: readonly Fact[];
+  readonly table: Table;
 }
 
 export interface WordsPage extends PageBase {

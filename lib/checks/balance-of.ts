@@ -1,7 +1,7 @@
 import type { Mm, Point, Radians } from "../plane/types.ts";
 import type { Audience } from "../project/types.ts";
 import type { Point3, Solid } from "../solids/types.ts";
-import { findSeat } from "./find-seat.ts";
+import { findSeat, seatMiddle } from "./find-seat.ts";
 import { rules } from "./rules.ts";
 import { sitterFor } from "./sitter-for.ts";
 import { isRoll, supportBase } from "./support-base.ts";
@@ -58,11 +58,8 @@ export function centreWith(solid: Solid, audience: Audience): Point3 | null {
   const seat = findSeat(solid);
   if (seat === null) return null;
   const sitter = sitterFor(audience);
-  const body: Point3 = [
-    (seat.min[0] + seat.max[0]) / 2,
-    (seat.min[1] + seat.max[1]) / 2,
-    seat.max[2] + rules["tips-with-sitter"].share * sitter.stature,
-  ];
+  const [x, y] = seatMiddle(seat, solid);
+  const body: Point3 = [x, y, seat.max[2] + rules["tips-with-sitter"].share * sitter.stature];
   const own = solid.mass ?? 0;
   const share = sitter.mass / (own + sitter.mass);
   const at = (axis: 0 | 1 | 2) => share * body[axis] + (1 - share) * solid.centreOfMass[axis];

@@ -1,6 +1,7 @@
 import { balanceOf } from "./balance-of.ts";
 import { edgeLoadMargin } from "./edge-load-margin.ts";
 import { cornersOf, findSeat } from "./find-seat.ts";
+import { roughLength } from "./rough-length.ts";
 import { rules } from "./rules.ts";
 import { gravity } from "./sink-share.ts";
 import { insideOf } from "./tip-sides.ts";
@@ -9,8 +10,9 @@ import type { Check } from "./types.ts";
 const rule = rules["tips-at-edge"];
 
 /** Seats that tip when somebody sits down at an edge that juts out beyond the base, on any side. */
-export const checkEdgeLoad: Check = ({ solids, project, format: { length } }) =>
+export const checkEdgeLoad: Check = ({ solids, project, format }) =>
   solids.flatMap((solid) => {
+    const inset = roughLength(rule.inset, { project, format });
     const seat = findSeat(solid);
     const balance = balanceOf(solid, project.audience);
     if (seat === null || balance === null || balance.alone.toEdge <= 0) return [];
@@ -36,9 +38,9 @@ export const checkEdgeLoad: Check = ({ solids, project, format: { length } }) =>
         severity: "warning",
         about: `solid/${solid.id}`,
         message:
-          `The seat juts out ${length(worst.overhang)} beyond its base at the ${worst.side.name}. ` +
-          `${rule.down} N at ${length(rule.inset)} from that edge, somebody sitting down there, can tip it over.`,
-        remedy: `Bring the base out under the edge, to within ${length(rule.inset)} of it or nearer. Try it out with a grown-up beside it.`,
+          `The seat juts out ${format.length(worst.overhang)} beyond its base at the ${worst.side.name}. ` +
+          `${rule.down} N at ${inset} from that edge, somebody sitting down there, can tip it over.`,
+        remedy: `Bring the base out under the edge, to within ${inset} of it or nearer. Try it out with a grown-up beside it.`,
         source: rule.source,
       },
     ];

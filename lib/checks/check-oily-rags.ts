@@ -1,14 +1,11 @@
 import safety from "../../shared/safety/cautions.json" with { type: "json" };
+import { isDrying } from "../estimate/drying-finish.ts";
 import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
-/** Finishes that heat themselves in a rag. */
-const drying =
-  /\b(linseed|tung|danish|teak|hard ?wax|wood) ?oil\b|\bhard ?wax\b|\boil finish\b|\bvarnish\b|\bstain\b/i;
-
 /** A drying oil, stain or varnish on the list. */
 export const checkOilyRags: Check = ({ project }) => {
-  const index = project.buy.findIndex(({ item }) => drying.test(item));
+  const index = project.buy.findIndex(isDrying);
   const line = project.buy[index];
   if (line === undefined) return [];
   const { hazard, consequence, avoid } = safety.cautions["oily-rags"];

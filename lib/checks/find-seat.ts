@@ -1,5 +1,5 @@
 import { flattenLoop } from "../plane/flatten-loop.ts";
-import type { Mm } from "../plane/types.ts";
+import type { Mm, Mm2, Point } from "../plane/types.ts";
 import { liftPoint } from "../solids/lift-point.ts";
 import type { Face, Point3, Solid } from "../solids/types.ts";
 
@@ -42,6 +42,26 @@ export function hasBack(seat: Seat, solid: Solid): boolean {
 /** The blocks the seat is made of: those whose sides its names belong to. */
 export function seatBlocks(seat: Seat): readonly string[] {
   return [...new Set(seat.face.names.map((name) => name.split("/")[0] ?? name))];
+}
+
+/** A place where somebody sits: the middle of the largest block of the seat, as far as the seat goes. */
+export function seatMiddle(seat: Seat, solid: Solid): Point {
+  const carriers = solid.blocks.filter(({ id }) => seatBlocks(seat).includes(id));
+  const bounds = (carriers.length === 0 ? [{ min: seat.min, size: solid.size }] : carriers)
+    .map(({ min, size }) => {
+      const low = (axis: 0 | 1) => Math.max(min[axis], seat.min[axis]);
+      const high = (axis: 0 | 1) => Math.min(min[axis] + size[axis], seat.max[axis]);
+      return { low: [low(0), low(1)] as const, high: [high(0), high(1)] as const };
+    })
+    .toSorted((one, other) => areaOf(other) - areaOf(one));
+  const [largest] = bounds;
+  if (largest === undefined) return [0, 0];
+  const { low, high } = largest;
+  return [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2];
+}
+
+function areaOf({ low, high }: { readonly low: Point; readonly high: Point }): Mm2 {
+  return Math.max(0, high[0] - low[0]) * Math.max(0, high[1] - low[1]);
 }
 
 /** The corners of a flat face in space, arcs flattened. */

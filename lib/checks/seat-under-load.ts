@@ -1,7 +1,7 @@
 import type { Mm, Ratio } from "../plane/types.ts";
 import type { Project } from "../project/types.ts";
 import type { Solid, SolidBlock } from "../solids/types.ts";
-import type { Seat } from "./find-seat.ts";
+import { seatMiddle, type Seat } from "./find-seat.ts";
 import { pressOf, sinkShare, workingThickness } from "./sink-share.ts";
 import type { Sitter } from "./sitter-for.ts";
 
@@ -53,24 +53,20 @@ export function seatUnderLoad(
   };
 }
 
-/** The blocks below one place of the seat, the topmost first: that below its middle, or below its largest block. */
+/** The blocks below the place where somebody sits, the topmost first. */
 export function columnUnder(seat: Seat, solid: Solid): SolidBlock[] {
-  const middle = [(seat.min[0] + seat.max[0]) / 2, (seat.min[1] + seat.max[1]) / 2] as const;
+  const [x, y] = seatMiddle(seat, solid);
   const top = solid.min[2] + seat.height;
-  const below = solid.blocks.filter(({ min }) => min[2] < top - 1);
-  const at = (x: Mm, y: Mm) =>
-    below.filter(
+  return solid.blocks
+    .filter(
       ({ min, size }) =>
-        x >= min[0] && x <= min[0] + size[0] && y >= min[1] && y <= min[1] + size[1],
-    );
-  const [own] = below
-    .filter(({ min, size }) => Math.abs(min[2] + size[2] - top) < 1)
-    .toSorted((one, other) => other.size[0] * other.size[1] - one.size[0] * one.size[1]);
-  const found =
-    own === undefined
-      ? at(middle[0], middle[1])
-      : at(own.min[0] + own.size[0] / 2, own.min[1] + own.size[1] / 2);
-  return found.toSorted((one, other) => other.min[2] - one.min[2]);
+        min[2] < top - 1 &&
+        x >= min[0] &&
+        x <= min[0] + size[0] &&
+        y >= min[1] &&
+        y <= min[1] + size[1],
+    )
+    .toSorted((one, other) => other.min[2] - one.min[2]);
 }
 
 /** Hardness of a slab stock, null where it is unknown. */

@@ -13,15 +13,21 @@ export interface TipSide {
 /** Edges shorter than this are corners of a curve and never turned on alone, in mm. */
 const shortest: Mm = 1;
 
+/** A base of more corners than this is round, and no side of it has a name. */
+const most = 12;
+
 /** The edges of a base given counter-clockwise. */
 export function tipSides(base: readonly Point[]): TipSide[] {
+  const isRound = base.length > most;
   return base.flatMap(([x, y], index) => {
     const [nextX, nextY] = base[(index + 1) % base.length] ?? [x, y];
     const [alongX, alongY] = [nextX - x, nextY - y];
     const length = Math.hypot(alongX, alongY);
     if (length < shortest) return [];
     const normal: Point = [alongY / length, -alongX / length];
-    return [{ name: nameOf(normal), normal, reach: x * normal[0] + y * normal[1] }];
+    return [
+      { name: isRound ? "rim" : nameOf(normal), normal, reach: x * normal[0] + y * normal[1] },
+    ];
   });
 }
 

@@ -10,6 +10,7 @@ import { drawOpening } from "./draw-opening.ts";
 import { drawPanel } from "./draw-panel.ts";
 import { drawSeam } from "./draw-seam.ts";
 import { drawSolid } from "./draw-solid.ts";
+import { drawTipping, hasBalance } from "./draw-tipping.ts";
 import { drawWay } from "./draw-way.ts";
 import type { CutPlan } from "../packing/types.ts";
 import type { Mm } from "../plane/types.ts";
@@ -37,6 +38,7 @@ const kindHeights: Readonly<Record<string, Mm>> = {
   block: 100,
   glue: 125,
   opening: 90,
+  tipping: 85,
   seam: 110,
   pieces: 120,
 };
@@ -90,6 +92,8 @@ function addSolid(drawers: Map<string, Drawer>, input: DrawingInput, solid: Soli
   drawers.set(`solid/${solid.id}/behind`, (limits) =>
     drawSolid(input, solid, { side: "behind", limits }),
   );
+  if (hasBalance(solid))
+    drawers.set(`tipping/${solid.id}`, (limits) => drawTipping(input, solid, limits));
   if (solid.blocks.length > 1)
     for (const id of [`blocks/${solid.id}`, `glue/${solid.id}`])
       drawers.set(id, (limits) => drawGlue(input, solid, { id, limits }));

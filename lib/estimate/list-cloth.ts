@@ -4,6 +4,8 @@ import { countOf } from "./count-of.ts";
 import type { Format, Material, Work } from "./types.ts";
 
 const metre = 1000;
+/** A shorter end of cloth is scrap, in mm. Our choice. */
+const leastWorthSaying = 100;
 
 /** One line a cloth: the length its lay takes. */
 export function listCloth(work: Work): Material[] {
@@ -51,6 +53,8 @@ function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
   if (lay.buy > 0 && (lay.have > 0 || lay.buy > lay.length)) {
     sentences.push(`${buyWords(lay, stock, format)}.`);
   }
+  const left = lay.have + lay.buy - lay.length;
+  if (left >= leastWorthSaying) sentences.push(`${format.length(left)} of cloth is left over.`);
   return sentences.join(" ");
 }
 

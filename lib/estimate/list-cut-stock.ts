@@ -45,8 +45,18 @@ function basisOf(plan: CutPlan, project: Project, format: Format): string {
       : ` ${capital(countOf(plan.lowerBound, plan.kind))} would hold the parts, if they could be cut from it without waste.`;
   return (
     `${countOf(parts, "part")} cut from ${countOf(plan.needed, plan.kind)} ` +
-    `with ${countOf(cuts, "cut")}${lost}.${proof}`
+    `with ${countOf(cuts, "cut")}${lost}.${proof}${leftOver(plan, format)}`
   );
+}
+
+/** The largest offcut, which is what is left over that is worth keeping. */
+function leftOver({ used }: CutPlan, { sizes }: Format): string {
+  const offcuts = used.flatMap((each) => each.offcuts);
+  const measure = (size: readonly number[]) => size.reduce((product, side) => product * side, 1);
+  const [largest] = offcuts.toSorted((one, other) => measure(other.size) - measure(one.size));
+  if (largest === undefined) return "";
+  const isOne = largest.size.length === 1;
+  return ` Left over: ${countOf(offcuts.length, "offcut")}, the ${isOne ? "longest" : "largest"} ${sizes(largest.size)}.`;
 }
 
 function sizeOf(stock: CutStock, { sizes }: Format): string {

@@ -1,6 +1,8 @@
+import type { Mm2 } from "../plane/types.ts";
 import { adhesiveArea } from "./adhesive-area.ts";
 import { countOf } from "./count-of.ts";
 import { layeredArea } from "./layered-area.ts";
+import { spreadFor } from "./spread-for.ts";
 import type { Material, Work } from "./types.ts";
 
 /** Area to coat with foam adhesive. How much that is in cans is for the maker of the can to say. */
@@ -30,10 +32,18 @@ export function listGlue(work: Work): Material[] {
         buy: quantity,
         basis:
           `${parts.charAt(0).toUpperCase()}${parts.slice(1)}. Both faces of a joint are coated, so the area counts twice. ` +
-          "Divide it by the coverage on the can.",
+          spreadFor("adhesive", project, "can"),
         price: null,
         group: "other",
       } satisfies Material,
     ];
   });
+}
+
+/** Area to coat in one copy of everything that is glued of foam. */
+export function glueArea(work: Work): Mm2 {
+  return work.solids.reduce(
+    (sum, solid) => sum + adhesiveArea(solid.joints) + layeredArea(solid, work),
+    0,
+  );
 }

@@ -3,6 +3,7 @@ import { listBought } from "./list-bought.ts";
 import { listCloth } from "./list-cloth.ts";
 import { listClosings } from "./list-closings.ts";
 import { listCutStock } from "./list-cut-stock.ts";
+import { listFinish } from "./list-finish.ts";
 import { listGlue } from "./list-glue.ts";
 import { listPiping } from "./list-piping.ts";
 import { listThread } from "./list-thread.ts";
@@ -17,6 +18,7 @@ const lines: readonly (readonly [name: string, list: (work: Work) => readonly Ma
   ["piping", listPiping],
   ["thread", listThread],
   ["glue", listGlue],
+  ["finish", listFinish],
   ["the author's own lines", listBought],
 ];
 

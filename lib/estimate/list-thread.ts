@@ -1,17 +1,10 @@
-import type { Mm } from "../plane/types.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
 import type { FabricStock, Unit } from "../project/types.ts";
+import { clothClass, heaviestCloth, layerThickness, stitchFor } from "./cloth-class.ts";
 import { looseLength, pipedLength, sewnLength } from "./seam-total.ts";
 import { threadLength, threadWaste } from "./thread-length.ts";
-import { threadRatio } from "./thread-ratio.ts";
+import { flatThreadRatio, threadRatio } from "./thread-ratio.ts";
 import type { Material, Work } from "./types.ts";
-
-/**
- * Stitch length for furnishing cloth.
- *
- * @source Nancy's Notions, canvas and heavy 3.0 to 4.0 mm, medium 2.5 to 3.0 mm,
- * https://nancysnotions.com/stitch-length-doesnt-have-to-be-confusing/
- */
-export const stitchLength: Mm = 3;
 
 /** Thread for every seam of the project, sewn by lockstitch. No line when nothing is sewn. */
 export function listThread(work: Work): Material[] {
@@ -28,7 +21,7 @@ export function listThread(work: Work): Material[] {
   const layers = piped > 0 ? 4 : 2;
   const ratio = threadRatio("301", {
     thickness: thickest === null ? null : layers * thickest,
-    stitch: stitchLength,
+    stitch: stitchFor(work),
   });
   const perCopy = threadLength(rows, ratio);
   const quantity = perCopy * project.copies;
@@ -44,7 +37,7 @@ export function listThread(work: Work): Material[] {
   return [
     {
       id: "thread",
-      item: "sewing thread",
+      item: threadName(work),
       quantity,
       perCopy,
       unit: "mm",
@@ -52,12 +45,28 @@ export function listThread(work: Work): Material[] {
       have: 0,
       buy: quantity,
       basis:
-        `${sewn.join(", ")}. A lockstitch takes ${Number(ratio.toFixed(2))} times the length it sews; ` +
+        `${sewn.join(", ")}. ${ratioWords(ratio, thickest === null ? null : layers * thickest)}; ` +
         `${threadWaste * 100} % more is for ends and unpicking.`,
       price: null,
       group: "thread",
     },
   ];
+}
+
+/** "sewing thread", and what kind where the weight of the cloth is known. */
+function threadName(work: Work): string {
+  const kind = clothClass(heaviestCloth(work)?.weight ?? 0);
+  return heaviestCloth(work) === null || kind === null
+    ? "sewing thread"
+    : `sewing thread, ${kind.thread}`;
+}
+
+/** How much thread a length of seam takes, and why more than the usual where the seam is thick. */
+function ratioWords(ratio: Ratio, thickness: Mm | null): string {
+  const times = `takes ${Number(ratio.toFixed(2))} times the length it sews`;
+  return thickness !== null && ratio > flatThreadRatio("301")
+    ? `A lockstitch through ${Number(thickness.toFixed(1))} mm ${times}`
+    : `A lockstitch ${times}`;
 }
 
 /** A zip and hook-and-loop tape are each sewn down twice; ties and hand sewing count once. */
@@ -87,6 +96,6 @@ function thickestCloth({ project, covers, pieces }: Work): Mm | null {
   ]);
   const known = project.stock
     .filter((stock): stock is FabricStock => stock.kind === "fabric" && used.has(stock.id))
-    .flatMap(({ thickness }) => (thickness === null ? [] : [thickness]));
+    .flatMap((stock) => layerThickness(stock) ?? []);
   return known.length === 0 ? null : Math.max(...known);
 }

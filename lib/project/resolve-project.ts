@@ -6,7 +6,7 @@ import { resolveNames } from "../units/resolve-names.ts";
 import { checkStock } from "./check-name.ts";
 import { describe } from "./describe.ts";
 import type { Ledger } from "./ledger.ts";
-import { report } from "./ledger.ts";
+import { isDropped, report } from "./ledger.ts";
 import { readLength, takeReading } from "./read-length.ts";
 import { resolveBlock } from "./resolve-block.ts";
 import { resolveCover } from "./resolve-cover.ts";
@@ -165,7 +165,12 @@ function resolveBuy(
   field: string,
   raw: NonNullable<RawProject["buy"]>[number],
 ): BuyLine {
-  const { item, quantity, unit = null, have = 0, for: use = null } = raw;
+  const { item, unit = null, have = 0, for: use = null } = raw;
+  const isCounted = use !== null && raw.covers !== undefined;
+  if (raw.quantity === undefined && !isCounted && !isDropped(ledger, `${field}.quantity`)) {
+    report(ledger, `${field}.quantity`, "is missing", "Write how many, or for and covers");
+  }
+  const quantity = raw.quantity ?? 0;
   const covers =
     raw.covers === undefined
       ? null

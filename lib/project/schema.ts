@@ -81,7 +81,9 @@ const buyLine = part.record(
     quantity: z
       .number(tell("a number", "Write digits only"))
       .positive(tell("a number above zero", "Write how many"))
-      .max(100_000, tell("at most 100000", "Write a smaller number")),
+      .max(100_000, tell("at most 100000", "Write a smaller number"))
+      .meta({ description: "How many; leave it out where for and covers say it" })
+      .optional(),
     unit: part.text.meta({ description: "What is counted, such as pack" }).optional(),
     have: z
       .number(tell("a number", "Write digits only"))

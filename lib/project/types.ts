@@ -67,6 +67,7 @@ export interface AsBuilt {
 
 export interface BuyLine {
   readonly item: string;
+  /** 0 where it follows from `use` and `covers`. */
   readonly quantity: number;
   readonly unit: string | null;
   readonly have: number;

@@ -1,3 +1,4 @@
+import { fibreCare } from "../estimate/fibre-care.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { makeStep } from "./make-step.ts";
@@ -7,6 +8,8 @@ import type { Step } from "./types.ts";
 /** How to keep each cover, in words: whether it comes off depends on its closing. */
 export function listCare(work: Work): Step[] {
   return work.covers.map((cover) => {
+    const fabric = work.project.stock.find(({ id }) => id === cover.fabric);
+    const care = fabric?.kind === "fabric" ? fibreCare(fabric) : null;
     const isRemovable = cover.closing !== null && cover.closing.kind !== "hand-sewn";
     const finished = `${cover.closing === null ? "filled" : "closed"} ${coverName(cover.solid)}`;
     return makeStep({
@@ -16,8 +19,8 @@ export function listCare(work: Work): Step[] {
       actions: isRemovable
         ? [
             `Take the cloth off the ${finished} before you wash it.`,
-            "Wash the cloth as its seller advises.",
-            "Let it dry flat, without heat.",
+            care?.wash ?? "Wash the cloth as its seller advises.",
+            care?.dry ?? "Let it dry flat, without heat.",
             "Wipe spills off the foam at once.",
           ]
         : [

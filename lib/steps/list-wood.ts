@@ -1,5 +1,6 @@
 import type { Work } from "../estimate/types.ts";
 import type { CutPlan } from "../packing/types.ts";
+import { isDrying } from "../estimate/drying-finish.ts";
 import { cutLines } from "./cut-lines.ts";
 import { groupAlike, type AlikeStock } from "./group-alike.ts";
 import { makeStep } from "./make-step.ts";
@@ -17,7 +18,7 @@ export function listWood(work: Work): Step[] {
   );
   if (sawn.length === 0) return [];
   const parts = [...new Set(sawn.flatMap(({ makes }) => makes))];
-  return [...sawn, sandParts(parts), assembleParts(parts, work)];
+  return [...sawn, sandParts(parts), assembleParts(parts, work), ...finishWood(work)];
 }
 
 function sawStock(plan: CutPlan, alike: AlikeStock, work: Work): Step {
@@ -108,4 +109,29 @@ function isPlaced({ pieces, stock }: Work["project"]): boolean {
   const isWood = (id: string) =>
     stock.some((one) => one.id === id && (one.kind === "sheet" || one.kind === "board"));
   return pieces.some(({ at, stock: own }) => at !== null && isWood(own));
+}
+
+/** Oil, varnish or paint, where the author lists it for the wood. */
+function finishWood({ project }: Work): Step[] {
+  const line = project.buy.find(({ use }) => use === "finish");
+  if (line === undefined) return [];
+  return [
+    makeStep({
+      id: "finish",
+      group,
+      title: `Finish the wood with ${line.item}`,
+      actions: [
+        "Wipe off all dust.",
+        `Read the instructions on the ${line.item}.`,
+        `Spread the ${line.item} thinly along the grain with a lint-free cloth.`,
+        "Wipe off what has not sunk in.",
+        "Leave the wood to dry as long as the instructions say.",
+      ],
+      uses: ["assembled parts", line.item],
+      makes: ["finished wood"],
+      processes: isDrying(line) ? ["oily-rags"] : [],
+      check: "The wood should feel dry and smooth, with no runs.",
+      remedy: "Sand a run flat once it is hard, then go over the place again.",
+    }),
+  ];
 }

@@ -1,4 +1,4 @@
-import { stitchLength } from "../estimate/list-thread.ts";
+import { stitchFor } from "../estimate/cloth-class.ts";
 import { stitchesPerInch } from "../estimate/stitches-per-inch.ts";
 import type { Work } from "../estimate/types.ts";
 import { makeStep } from "./make-step.ts";
@@ -7,18 +7,20 @@ import type { Step } from "./types.ts";
 /**
  * What every seam has in common, said once before the first of them, with its cautions in full.
  *
- * @source common practice, no source; the stitch length as in `estimate/list-thread.ts`
+ * @source common practice, no source; the stitch length as in `estimate/cloth-class.ts`
  */
 export function sewMethod(group: string, work: Work): Step {
   const seams = work.covers.flatMap((cover) => cover.seams.filter(({ state }) => state === "sewn"));
   const hasCorners = seams.some(({ corners }) => corners.length > 0);
   const ends = endWords(work);
+  const stitch = stitchFor(work);
   return makeStep({
     id: "sew-method",
     group,
     title: "How every seam is sewn",
+    isMethod: true,
     actions: [
-      `Set the sewing machine to a stitch of ${stitchLength} mm, ${Math.round(stitchesPerInch(stitchLength))} to the inch.`,
+      `Set the sewing machine to a stitch of ${stitch} mm, ${Math.round(stitchesPerInch(stitch))} to the inch.`,
       "Lay the panels right sides together, with the edges level.",
       "Match the ends, the letters and the numbers of the notches.",
       "Pin from the ends to the middle.",

@@ -20,6 +20,8 @@ export interface Step {
   readonly figure: string | null;
   /** Markdown the author added. */
   readonly notes: readonly string[];
+  /** Its cautions are printed in full though they stood in full before: a method for many steps to come. */
+  readonly isMethod?: boolean;
   /** Further names an author may call it by, where it stands for several steps. */
   readonly alsoNamed?: readonly string[];
 }

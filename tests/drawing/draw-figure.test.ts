@@ -36,6 +36,7 @@ describe("drawing the figures of a plan", () => {
       "sheet",
       "slab",
       "solid",
+      "tipping",
       "ways",
     ]);
   });

@@ -350,7 +350,7 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   ],
   [
     { buy: "[{item: screws}]" },
-    "8 buy.0.quantity: is missing: expected a number. Write digits only.",
+    "8 buy.0.quantity: is missing. Write how many, or for and covers.",
   ],
   [
     { buy: "[{item: screws, quantity: 0}]" },
