@@ -2,10 +2,12 @@ import { balanceOf, type Tilt } from "../checks/balance-of.ts";
 import { findSeat, type Seat } from "../checks/find-seat.ts";
 import { agesFor } from "../checks/fits-ages.ts";
 import { roughLength } from "../checks/rough-length.ts";
+import { roughMass } from "../checks/rough-mass.ts";
 import { seatDepth } from "../checks/seat-depth.ts";
 import { seatFor } from "../checks/seat-for.ts";
 import { seatUnderLoad } from "../checks/seat-under-load.ts";
 import { sitterFor, type Sitter } from "../checks/sitter-for.ts";
+import type { Mm } from "../plane/types.ts";
 import type { Solid } from "../solids/types.ts";
 import type { Format } from "../units/make-format.ts";
 import { firstFigure, type FigureSource } from "./figure-source.ts";
@@ -62,7 +64,7 @@ function sizeFacts(solid: Solid, seat: Seat, { plan, format }: Printed): Fact[] 
   const rough = (length: number) => roughLength(length, { project, format });
   const suits = seatFor(audience);
   return [
-    { label: "Reckoned for", value: sitterWords(sitter, format) },
+    { label: "Reckoned for", value: sitterWords(sitter, project, format) },
     high,
     ...(loaded === null
       ? []
@@ -74,16 +76,20 @@ function sizeFacts(solid: Solid, seat: Seat, { plan, format }: Printed): Fact[] 
         ]),
     {
       label: "Height advised",
-      value: `${format.length(suits.lowest)} to ${format.length(suits.highest)}`,
+      value: `${rough(suits.lowest)} to ${rough(suits.highest)}`,
     },
     ...agesFact(sitter, loaded?.height[1] ?? seat.height, seat.height),
     deep,
   ];
 }
 
-function sitterWords({ years, stature, mass }: Sitter, format: Format): string {
+function sitterWords(
+  { years, stature, mass }: Sitter,
+  project: Plan["project"],
+  format: Format,
+): string {
   const who = years === null ? "an adult" : `a child of about ${years}`;
-  return `${who}, ${format.length(Math.round(stature / 10) * 10)} tall, ${format.mass(Math.round(mass))}`;
+  return `${who}, ${roughLength(stature, { project, format })} tall, ${roughMass(mass, { project, format })}`;
 }
 
 function agesFact({ years }: Sitter, lowest: number, highest: number): Fact[] {
@@ -105,16 +111,15 @@ function balanceFacts(solid: Solid, { project }: Plan, format: Format): Fact[] {
   const balance = balanceOf(solid, project.audience);
   if (balance === null) return [];
   const { alone, seated } = balance;
+  const rough = (length: Mm) => roughLength(length, { project, format });
   return [
-    { label: "Falls when tilted, alone", value: tiltWords(alone, format) },
-    ...(seated === null
-      ? []
-      : [{ label: "With somebody on it", value: tiltWords(seated, format) }]),
+    { label: "Falls when tilted, alone", value: tiltWords(alone, rough) },
+    ...(seated === null ? [] : [{ label: "With somebody on it", value: tiltWords(seated, rough) }]),
   ];
 }
 
-function tiltWords({ angle, side, height, toEdge }: Tilt, format: Format): string {
+function tiltWords({ angle, side, height, toEdge }: Tilt, rough: (length: Mm) => string): string {
   const degrees = Math.round((angle * 180) / Math.PI);
   const over = side.name === "rim" ? "any side" : `the ${side.name}`;
-  return `by ${degrees}° over ${over}: centre ${format.length(height)} up, ${format.length(toEdge)} from the edge`;
+  return `by ${degrees}° over ${over}: centre ${rough(height)} up, ${rough(toEdge)} from the edge`;
 }

@@ -1,4 +1,5 @@
 import { findSeat } from "./find-seat.ts";
+import { roughMass } from "./rough-mass.ts";
 import { rules } from "./rules.ts";
 import { seatUnderLoad } from "./seat-under-load.ts";
 import { sitterFor } from "./sitter-for.ts";
@@ -7,7 +8,7 @@ import type { Check } from "./types.ts";
 const rule = rules["bottoms-out"];
 
 /** Seats so soft that the sitter feels what is underneath. */
-export const checkBottoming: Check = ({ project, solids }) =>
+export const checkBottoming: Check = ({ project, solids, format }) =>
   solids.flatMap((solid) => {
     const { audience } = project;
     const seat = findSeat(solid);
@@ -21,7 +22,7 @@ export const checkBottoming: Check = ({ project, solids }) =>
         severity: "note",
         about: `solid/${solid.id}`,
         message:
-          `A sitter of ${Math.round(sitter.mass)} kg presses the foam under the seat together by ${Math.round(loaded.share[0] * 100)} % or more. ` +
+          `A sitter of ${roughMass(sitter.mass, { project, format })} presses the foam under the seat together by ${Math.round(loaded.share[0] * 100)} % or more. ` +
           `Beyond ${rule.most} % it is felt to the bottom.`,
         remedy: "Use firmer foam under the seat, or a firm layer below a soft one.",
         source: rule.source,

@@ -4,6 +4,7 @@ import type { Mm } from "../plane/types.ts";
 import { findSeat } from "./find-seat.ts";
 import { agesFor } from "./fits-ages.ts";
 import { roughLength } from "./rough-length.ts";
+import { roughMass } from "./rough-mass.ts";
 import { rules } from "./rules.ts";
 import { seatUnderLoad } from "./seat-under-load.ts";
 import { sitterFor } from "./sitter-for.ts";
@@ -26,7 +27,7 @@ export const checkFitsAges: Check = ({ project, solids, format }) =>
     const sunk =
       loaded === null
         ? ""
-        : ` and ${rough(lowest)} to ${rough(loaded.height[0])} under a sitter of ${Math.round(sitter.mass)} kg`;
+        : ` and ${rough(lowest)} to ${rough(loaded.height[0])} under a sitter of ${roughMass(sitter.mass, { project, format })}`;
     const many = fits.marks.length > 1;
     return [
       {

@@ -17,7 +17,7 @@ export const checkSewing: Check = (work) => {
       severity: "note",
       about: `stock/${cloth.id}`,
       message:
-        `${cloth.label} of ${Math.round(cloth.weight ?? 0)} g/m² is ${kind.name} cloth: needle ${kind.needle}, ${kind.thread} thread. ` +
+        `${cloth.label.charAt(0).toUpperCase()}${cloth.label.slice(1)} of ${Math.round(cloth.weight ?? 0)} g/m² is ${kind.name} cloth: needle ${kind.needle}; thread ${kind.thread}. ` +
         `At ${stitch} mm, ${Math.round(stitchesPerInch(stitch))} stitches to the inch, an inch of seam holds about ${Math.round(holds)} N (${Math.round(holds / 4.448)} lb).`,
       remedy:
         "Sew twice where people pull: at handles, at the ends of the zip, at corners. Try stitch and needle on scraps.",

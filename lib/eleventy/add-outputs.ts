@@ -1,4 +1,5 @@
 import type { UserConfig } from "@11ty/eleventy";
+import { listRules } from "../checks/rules.ts";
 import { planJsonSchema } from "../booklet/plan-schema.ts";
 import { copyAssets } from "./copy-assets.ts";
 import type { Site, SiteBooklet } from "./open-site.ts";
@@ -10,6 +11,12 @@ import type { Site, SiteBooklet } from "./open-site.ts";
 export function addOutputs(eleventy: UserConfig, site: Site): void {
   site.booklets.forEach((each) => addBooklet(eleventy, each));
   addPage(eleventy, "index", { layout: "index.njk", address: "index.html", root: "" });
+  addPage(eleventy, "checks", {
+    layout: "checks.njk",
+    address: "checks/index.html",
+    root: "../",
+    rules: listRules(),
+  });
   for (const [name, schema] of Object.entries({ ...site.schemas, plan: planJsonSchema() })) {
     const address = `schema/${name}.json`;
     addPage(eleventy, `schema-${name}`, { layout: "schema.njk", address, schema });

@@ -348,10 +348,7 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
     piece("stock: print, size: [-4, 2]"),
     "7 pieces.strap.size.0: expected a length such as 1.5 cm or 1/2 in, got -4. Write a length above zero, because the length is negative.",
   ],
-  [
-    { buy: "[{item: screws}]" },
-    "8 buy.0.quantity: is missing. Write how many, or for and covers.",
-  ],
+  [{ buy: "[{item: screws}]" }, "8 buy.0.quantity: is missing. Write how many, or for and covers."],
   [
     { buy: "[{item: screws, quantity: 0}]" },
     "8 buy.0.quantity: expected a number above zero, got 0. Write how many.",
