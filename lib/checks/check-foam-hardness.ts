@@ -2,6 +2,7 @@ import type { SlabStock } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
 import { thinnestSeat } from "./check-seat-height.ts";
 import { findSeat, hasBack, seatBlocks, type Seat } from "./find-seat.ts";
+import { hardnessTolerance } from "./hardness-tolerance.ts";
 import { rules } from "./rules.ts";
 import type { Check, Finding } from "./types.ts";
 
@@ -51,7 +52,7 @@ function judge(slab: SlabStock, solid: Solid, use: "seat" | "back"): Finding[] {
       about: `stock/${slab.id}`,
       message:
         `${label} has a hardness of ${inBoth(hardness)}, ${isSoft ? "softer" : "harder"} than is usual for a ${use}: ` +
-        `${isSoft ? "at least" : "at most"} ${inBoth(limit)}.`,
+        `${isSoft ? "at least" : "at most"} ${inBoth(limit)}. Foam may be ${inBoth(hardnessTolerance(hardness))} off its figure.`,
       remedy: isSoft
         ? "Use it for backs, or lay a firmer slab below it."
         : `Sit or lean on a sample first. Batting or a thin soft layer on top helps a hard ${use}.`,

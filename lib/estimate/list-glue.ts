@@ -2,7 +2,7 @@ import type { Mm2 } from "../plane/types.ts";
 import { adhesiveArea } from "./adhesive-area.ts";
 import { countOf } from "./count-of.ts";
 import { layeredArea } from "./layered-area.ts";
-import { spreadFor } from "./spread-for.ts";
+import { isListed, spreadFor } from "./spread-for.ts";
 import type { Material, Work } from "./types.ts";
 
 /** Area to coat with foam adhesive. How much that is in cans is for the maker of the can to say. */
@@ -29,7 +29,7 @@ export function listGlue(work: Work): Material[] {
         unit: "mm2",
         unitWord: null,
         have: 0,
-        buy: quantity,
+        buy: isListed("adhesive", project) ? 0 : quantity,
         basis:
           `${parts.charAt(0).toUpperCase()}${parts.slice(1)}. Both faces of a joint are coated, so the area counts twice. ` +
           spreadFor("adhesive", project, "can"),

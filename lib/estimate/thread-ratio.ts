@@ -1,20 +1,22 @@
 import type { Mm, Ratio } from "../plane/types.ts";
 import { stitchesPerInch } from "./stitches-per-inch.ts";
 
-/** Stitch classes by their ISO 4915 numbers: lockstitch, single chain, double chain. */
-export type StitchClass = "301" | "101" | "401";
+/** Stitch classes by their ISO 4915 numbers: lockstitch, zigzag lockstitch, single chain, blind stitch, double chain. */
+export type StitchClass = "301" | "304" | "101" | "103" | "401";
 
 /** Thread per seam length on ordinary thickness. */
 const flatRatio: Readonly<Record<StitchClass, Ratio>> = {
   // Coats, Standard Stitch Type Classification guide, https://ru.scribd.com/document/49933681/stitchtypeclassification
   "301": 2.5,
+  "304": 5.5,
   "101": 5,
+  "103": 4.5,
   // Coats average table, from memory; 5.5 confirmed by other pages
   "401": 5.5,
 };
 
 /** Constant of `constant + 2·T·S`: T seam thickness and S stitches, both by the inch. */
-const constant: Readonly<Record<StitchClass, number>> = {
+const constant: Readonly<Record<"301" | "101" | "401", number>> = {
   // https://www.textilecalculations.com/calculate-amount-of-sewing-thread-consumption/
   "301": 2,
   "101": 3,
@@ -29,7 +31,7 @@ const constant: Readonly<Record<StitchClass, number>> = {
  * @source the two pages named beside the constants
  */
 export function threadRatioByThickness(
-  stitchClass: StitchClass,
+  stitchClass: keyof typeof constant,
   seam: { readonly thickness: Mm; readonly stitch: Mm },
 ): Ratio {
   const thicknessInInches = seam.thickness / 25.4;
@@ -48,7 +50,7 @@ export function flatThreadRatio(stitchClass: StitchClass): Ratio {
  * @source our choice: the two published rules disagree, so the one that buys more
  */
 export function threadRatio(
-  stitchClass: StitchClass,
+  stitchClass: keyof typeof constant,
   seam: { readonly thickness: Mm | null; readonly stitch: Mm },
 ): Ratio {
   const { thickness, stitch } = seam;

@@ -15,6 +15,8 @@ describe("thread for a length of seam", () => {
   test.each([
     ["301", 2.5],
     ["101", 5],
+    ["103", 4.5],
+    ["304", 5.5],
   ] as const)("stitch %s takes the %d times that Coats prints", (stitchClass, ratio) => {
     expect(flatThreadRatio(stitchClass)).toBe(ratio);
   });
