@@ -1,5 +1,8 @@
 import type { Figure } from "../drawing/types.ts";
+import { type AlikeStock, groupAlike } from "../packing/group-alike.ts";
+import { boundsOf } from "../packing/list-cuts.ts";
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
+import type { Polygon } from "../plane/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "../units/make-format.ts";
@@ -15,49 +18,63 @@ const sheetRooms: readonly FigureRoom[] = [
   { width: 165, height: 80 },
   { width: 165, height: 100 },
 ];
+const wideRooms: readonly FigureRoom[] = [
+  { width: 165, height: 110 },
+  { width: 165, height: 140 },
+];
 
-/** One sheet for each slab, sheet or board that is cut, with its cuts in order. */
+/** One sheet for each slab, sheet or board that is cut, those cut alike on one, with its cuts in order. */
 export const buildCutSheets = (
   plan: CutPlan,
   drawings: FigureSource,
-  { format, label }: { readonly format: Format; readonly label: string },
+  { format, label, isDrawn = false }: SheetWords & { readonly isDrawn?: boolean },
 ): readonly CutSheet[] =>
-  plan.used.map((used, i) => buildCutSheet(plan, used, { number: i + 1, drawings, format, label }));
+  groupAlike(plan).map((alike) => buildCutSheet(plan, alike, { drawings, format, label, isDrawn }));
+
+interface SheetWords {
+  readonly format: Format;
+  readonly label: string;
+}
 
 function buildCutSheet(
   plan: CutPlan,
-  used: UsedStock,
-  context: {
-    readonly number: number;
-    readonly drawings: FigureSource;
-    readonly format: Format;
-    readonly label: string;
-  },
+  alike: AlikeStock,
+  context: SheetWords & { readonly drawings: FigureSource; readonly isDrawn: boolean },
 ): CutSheet {
-  const { number, drawings, format, label } = context;
+  const { drawings, format, label, isDrawn } = context;
+  const [used] = alike;
+  const numbers = alike.map((each) => plan.used.indexOf(each) + 1);
+  const number = numbers[0]!;
   const id = cutAnchor(plan.kind, plan.stock, number);
+  const family = plan.kind === "length" ? "board" : plan.kind;
+  const own = plan.sizes?.find(({ size }) => `${size}` === `${used.size}`)?.label ?? null;
+  const isOne = alike.length === 1;
   return {
     id,
-    title: `${titleOf(label)}, ${plan.kind} ${number} of ${plan.used.length}: ${format.sizes(used.size)}`,
-    figure: sheetFigure(`${plan.kind}/${plan.stock}/${number}`, drawings),
+    title:
+      `${titleOf(own ?? label)}, ${plan.kind}${isOne ? "" : "s"} ${listNumbers(numbers)} ` +
+      `of ${plan.used.length}${isOne ? "" : ", each alike"}: ${format.sizes(used.size)}`,
+    figure: isDrawn
+      ? null
+      : sheetFigure(`${family}/${plan.stock}/${number}`, drawings, used.cuts.length),
     cuts: tableOrNull(`${id}-cuts`, "Cuts, in this order", {
       columns: [figures("Cut"), words("How"), figures("At"), words("From")],
       rows: used.cuts.map((cut) => [
         `${cut.order}`,
-        cutWords(cut),
-        format.length(cut.at),
+        cutWords(cut, used),
+        cut.kind === "free" ? "–" : format.length(cut.at),
         edgeWords(cut),
       ]),
     }),
     parts: makeTable(`${id}-parts`, "Parts that come out", {
       columns: [words("Part"), words("Size as it lies"), words("Lowest corner at")],
       rows: used.places.map((place) => [
-        partName(place),
+        partName(isOne ? place : { ...place, copy: 1 }),
         format.sizes(place.size),
         format.sizes(place.at),
       ]),
     }),
-    offcuts: tableOrNull(`${id}-offcuts`, "Offcuts", {
+    offcuts: tableOrNull(`${id}-offcuts`, isOne ? "Offcuts" : "Offcuts of each", {
       columns: [words("Size"), words("Lowest corner at"), words("Could still become")],
       rows: used.offcuts.map(({ size, at, use }) => [
         format.sizes(size),
@@ -68,20 +85,35 @@ function buildCutSheet(
   };
 }
 
+/** "2", "4 and 5", "7 to 13", "1, 3 and 6". */
+export function listNumbers(numbers: readonly number[]): string {
+  const [first = 0, ...rest] = numbers;
+  const last = rest.at(-1) ?? first;
+  if (rest.length === 0) return `${first}`;
+  if (rest.length > 1 && last - first === rest.length) return `${first} to ${last}`;
+  return `${numbers.slice(0, -1).join(", ")} and ${last}`;
+}
+
+/** More cuts than this want more room, so that their numbers do not hide the parts. @source our choice */
+const fewCuts = 8;
+
 /** In the least room in which its labels keep clear, else in all there is. */
-function sheetFigure(id: string, drawings: FigureSource): Figure | null {
+function sheetFigure(id: string, drawings: FigureSource, cuts: number): Figure | null {
   if (!drawings.ids.includes(id)) return null;
-  return drawClear(drawings, id, sheetRooms) ?? drawings.draw(id, sheetRooms.at(-1));
+  const rooms = cuts > fewCuts ? wideRooms : sheetRooms;
+  return drawClear(drawings, id, rooms) ?? drawings.draw(id, rooms.at(-1));
 }
 
-export function partName({ part, copy, layer }: CutPlace): string {
+export function partName({ part, copy, layer, twin }: CutPlace): string {
   const [which, of] = layer;
+  const aslant =
+    twin === undefined ? "" : ` and ${openHyphens(twin.split("/").at(-1)!)}, cut aslant`;
   const layers = of > 1 ? `, layer ${which} of ${of}` : "";
-  return `${openHyphens(part)}${copy > 1 ? ` (copy ${copy})` : ""}${layers}`;
+  return `${openHyphens(part)}${aslant}${copy > 1 ? ` (copy ${copy})` : ""}${layers}`;
 }
 
-function cutWords({ kind }: Cut): string {
-  switch (kind) {
+function cutWords(cut: Cut, used: UsedStock): string {
+  switch (cut.kind) {
     case "rip":
       return "rip along the length";
     case "cross":
@@ -89,8 +121,24 @@ function cutWords({ kind }: Cut): string {
     case "slice":
       return "slice to thickness";
     case "free":
-      return "cut round the outline";
+      return freeWords(cut, used);
   }
+}
+
+/** Which outline or hole a free cut goes round. */
+function freeWords({ of }: Cut, { places }: UsedStock): string {
+  const isHere = (ring: Polygon): boolean => {
+    const box = boundsOf(ring);
+    return [...box.at, ...box.size].every(
+      (value, i) => Math.abs(value - [...of.at, ...of.size][i]!) < 0.5,
+    );
+  };
+  const holed = places.find(({ holes = [] }) => holes.some(isHere));
+  if (holed !== undefined) return `cut out a hole in ${openHyphens(holed.part)}`;
+  const outlined = places.find(({ outline }) => outline !== null && isHere(outline));
+  return outlined === undefined
+    ? "cut round the outline"
+    : `cut round ${openHyphens(outlined.part)}`;
 }
 
 function edgeWords({ axis, kind }: Cut): string {

@@ -1,6 +1,7 @@
 import type { CutPlan } from "../packing/types.ts";
+import { cutFacts } from "./cut-facts.ts";
 import { buildCutSheets } from "./build-cut-sheets.ts";
-import { firstFigure } from "./figure-source.ts";
+import { drawClear, pageRoom } from "./figure-source.ts";
 import type { FigureSource } from "./figure-source.ts";
 import type { Format } from "../units/make-format.ts";
 import { shortfallNotice, slugOf } from "./make-notice.ts";
@@ -15,17 +16,17 @@ export function buildCuts(
   { plan, format }: { readonly plan: Plan; readonly format: Format },
 ): CutsPage {
   const label = stockLabel(plan.project.stock, cutPlan.stock);
+  const family = cutPlan.kind === "length" ? "board" : cutPlan.kind;
+  // Many different boards would be drawn too small together: then each has a drawing of its own.
+  const all = `${family}/${cutPlan.stock}`;
+  const figure = figures.ids.includes(all) ? drawClear(figures, all, [pageRoom]) : null;
   return {
     kind: "cuts",
     id: `cuts-${slugOf(cutPlan.stock)}`,
     title: `Cutting the ${label}`,
-    facts: [
-      { label: "Needed", value: `${cutPlan.needed}` },
-      { label: "On hand", value: `${cutPlan.have}` },
-      { label: "No plan can use fewer than", value: `${cutPlan.lowerBound}` },
-    ],
-    figure: firstFigure(figures, [`${cutPlan.kind}/${cutPlan.stock}`]),
-    cuts: buildCutSheets(cutPlan, figures, { format, label }),
+    facts: cutFacts(cutPlan, { copies: plan.project.copies, format }),
+    figure,
+    cuts: buildCutSheets(cutPlan, figures, { format, label, isDrawn: figure !== null }),
     shortfalls: cutPlan.short.map((each) => shortfallNotice(each, cutPlan.stock)),
   };
 }

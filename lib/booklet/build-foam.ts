@@ -1,11 +1,12 @@
 import { figuresUnder } from "./figure-source.ts";
 import type { FigureSource } from "./figure-source.ts";
+import { cutFacts } from "./cut-facts.ts";
 import { buildCutSheets } from "./build-cut-sheets.ts";
 import type { Format } from "../units/make-format.ts";
 import { shortfallNotice } from "./make-notice.ts";
 import { openHyphens, stockLabel, titleOf } from "./open-hyphens.ts";
-import type { FoamPage } from "./pages.ts";
-import { figures as numbers, tableOrNull, words } from "./table.ts";
+import type { FoamPage, Table } from "./pages.ts";
+import { figures as numbers, makeTable, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
 /** Blocks, how they are cut from the slabs, and how they are glued up. Null without foam. */
@@ -43,8 +44,23 @@ export function buildFoam(plan: Plan, figures: FigureSource, format: Format): Fo
     cuts: slabs.flatMap((slab) =>
       buildCutSheets(slab, figures, { format, label: stockLabel(project.stock, slab.stock) }),
     ),
+    use: useTable(plan, format),
     shortfalls: slabs.flatMap(({ short, stock }) =>
       short.map((each) => shortfallNotice(each, stock)),
     ),
   };
+}
+
+/** What the cut plans take, how well they use it, and how near they come to the best there can be. */
+function useTable({ slabs, project }: Plan, format: Format): Table | null {
+  if (slabs.length === 0) return null;
+  const facts = slabs.map((slab) => cutFacts(slab, { copies: project.copies, format }));
+  const labels = [...new Set(facts.flatMap((each) => each.map(({ label }) => label)))];
+  return makeTable("foam-use", "How well the slabs are used", {
+    columns: [words("Foam"), ...labels.map((label) => numbers(label))],
+    rows: slabs.map(({ stock }, i) => [
+      stockLabel(project.stock, stock),
+      ...labels.map((label) => facts[i]!.find((fact) => fact.label === label)?.value ?? "–"),
+    ]),
+  });
 }

@@ -1,4 +1,6 @@
-import type { Lay, LayPlace } from "../packing/types.ts";
+import { boundsOf } from "../packing/list-cuts.ts";
+import { sectionAt } from "../packing/section-at.ts";
+import type { Lay, LayPlace, LaySection } from "../packing/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
@@ -17,6 +19,7 @@ export function buildLay(
 ): LayPage {
   const id = `lay-${slugOf(lay.stock)}`;
   const label = stockLabel(plan.project.stock, lay.stock);
+  const { sections } = lay;
   return {
     kind: "lay",
     id,
@@ -26,18 +29,23 @@ export function buildLay(
     table: makeTable(`${id}-places`, "Where the lowest left corner of each piece goes", {
       columns: [
         words("Piece"),
+        ...(sections === undefined ? [] : [words("On")]),
         numbers("From the left edge"),
         numbers("From the start of the cloth"),
         words("Lies"),
       ],
-      rows: lay.places.map((place) => [
-        lay.copies > 1 || place.copy > 1
-          ? `${openHyphens(place.piece)} (${place.copy})`
-          : openHyphens(place.piece),
-        format.length(place.x),
-        format.length(place.y),
-        liesWords(place, format),
-      ]),
+      rows: lay.places.map((place) => {
+        const { section, up } = sectionAt(lay, place);
+        return [
+          lay.copies > 1 || place.copy > 1
+            ? `${openHyphens(partWords(place.piece))} (${place.copy})`
+            : openHyphens(partWords(place.piece)),
+          ...(section === null ? [] : [sectionWords(section, format)]),
+          format.length(place.x),
+          format.length(up),
+          liesWords(place, format),
+        ];
+      }),
     }),
     shortfalls: lay.unplaced.map((piece) =>
       shortfallNotice(
@@ -70,8 +78,12 @@ function layFacts(lay: Lay, format: Format): readonly Fact[] {
     { label: "Selvedge left out on each side", value: format.length(lay.selvedge) },
     { label: "Length used", value: format.length(lay.length) },
     { label: "On hand", value: format.length(lay.have) },
+    ...(lay.folded === undefined
+      ? []
+      : [{ label: "Folded, and cut double, for", value: format.length(lay.folded) }]),
     { label: "To buy", value: lay.buy === 0 ? "nothing" : format.length(lay.buy) },
     { label: "Share of the cloth used", value: format.percent(lay.yield) },
+    { label: "No lay can be shorter than", value: format.length(lay.lowerBound) },
     ...(lay.copies > 1
       ? [
           {
@@ -81,6 +93,22 @@ function layFacts(lay: Lay, format: Format): readonly Fact[] {
         ]
       : []),
   ];
+}
+
+/** "P1/2" in words. */
+const partWords = (piece: string): string => piece.replace(/\/(\d+)$/, ", part $1");
+
+/** Which piece of cloth: a length on hand, a remnant, or what is bought. */
+function sectionWords({ kind, label, length, outline }: LaySection, format: Format): string {
+  if (label !== null) return label;
+  switch (kind) {
+    case "length":
+      return `${format.length(length)} on hand`;
+    case "remnant":
+      return `remnant of ${format.sizes(boundsOf(outline).size)}`;
+    case "bought":
+      return "new cloth";
+  }
 }
 
 function liesWords({ turn, flipped }: LayPlace, format: Format): string {

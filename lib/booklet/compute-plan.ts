@@ -32,7 +32,7 @@ export function computePlan(project: Project): Plan {
     covers,
     pieces,
     lays,
-    ...planCuts(project, solids, format),
+    ...planCuts(project, solids, format, covers),
     format,
   };
   const steps = listSteps(work);

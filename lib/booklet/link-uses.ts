@@ -1,3 +1,5 @@
+import { groupAlike } from "../packing/group-alike.ts";
+import type { UsedStock } from "../packing/types.ts";
 import type { BookletPage, Use } from "./pages.ts";
 import { cutAnchor, pieceAnchor } from "./anchors.ts";
 import { slugOf } from "./make-notice.ts";
@@ -36,18 +38,20 @@ const panelTargets = ({ covers }: Plan): readonly Target[] =>
 const looseTargets = ({ pieces }: Plan): readonly Target[] =>
   pieces.map((piece) => [piece.label, pieceAnchor(piece, null)]);
 
-/** "slab 1 of seat foam". */
+/** "slab 1 of seat foam"; what is cut alike is shown once. */
 const cutTargets = ({ slabs, sheets, boards, project }: Plan): readonly Target[] =>
-  [...slabs, ...sheets, ...boards].flatMap(({ kind, stock, used }) =>
-    used.flatMap((_, i): readonly Target[] => {
-      const target = cutAnchor(kind, stock, i + 1);
-      const label = stockLabel(project.stock, stock);
-      return [
-        [`${kind} ${i + 1} of ${label}`, target],
-        [`${kind}/${stock}/${i + 1}`, target],
-      ];
-    }),
-  );
+  [...slabs, ...sheets, ...boards].flatMap((plan) => {
+    const label = stockLabel(project.stock, plan.stock);
+    const family = plan.kind === "length" ? "board" : plan.kind;
+    const numberOf = (used: UsedStock): number => plan.used.indexOf(used) + 1;
+    return groupAlike(plan).flatMap((alike) => {
+      const target = cutAnchor(plan.kind, plan.stock, numberOf(alike[0]));
+      return alike.flatMap((used): readonly Target[] => [
+        [`${plan.kind} ${numberOf(used)} of ${label}`, target],
+        [`${family}/${plan.stock}/${numberOf(used)}`, target],
+      ]);
+    });
+  });
 
 /** The ids of figures that have a page of their own. */
 const layTargets = ({ lays, boards }: Plan): readonly Target[] => [

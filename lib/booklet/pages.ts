@@ -84,6 +84,8 @@ export interface FoamPage extends PageBase {
   readonly blocks: Table | null;
   readonly joints: Table | null;
   readonly figures: readonly Figure[];
+  /** Null without a cut plan. */
+  readonly use: Table | null;
   readonly cuts: readonly CutSheet[];
   readonly shortfalls: readonly Notice[];
 }

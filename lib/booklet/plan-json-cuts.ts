@@ -1,3 +1,4 @@
+import { yieldOf } from "../packing/join-sizes.ts";
 import type { CutPlan } from "../packing/types.ts";
 import type { Solid } from "../solids/types.ts";
 import type { PlanJson } from "./plan-schema.ts";
@@ -13,8 +14,18 @@ export const jsonCuts = (
   used: plan.used.map(({ stockIndex, size, places, cuts, offcuts }) => ({
     stockIndex,
     size,
-    places: places.map(({ part, copy, at, size: lies, layer, outline }) => {
-      return { piece: nameOf(part, solids), copy, at, size: lies, layer, outline };
+    places: places.map(({ part, copy, at, size: lies, layer, outline, holes, twin }) => {
+      const shared = twin === undefined ? {} : { twin: nameOf(twin, solids) };
+      return {
+        piece: nameOf(part, solids),
+        copy,
+        at,
+        size: lies,
+        layer,
+        outline,
+        holes: holes ?? [],
+        ...shared,
+      };
     }),
     cuts: cuts.map(({ order, kind, axis, at, of }) => ({ order, kind, axis, at, of })),
     offcuts: offcuts.map(({ at, size: left, use }) => ({ at, size: left, use })),
@@ -27,6 +38,15 @@ export const jsonCuts = (
     remedy,
   })),
   lowerBound: plan.lowerBound,
+  yield: plan.yield ?? yieldOf(plan.used),
+  separately: plan.separately ?? plan.needed,
+  sizes: (plan.sizes ?? []).map(({ label, size, have, used, buy, price }) => {
+    return { label, size, have, used, buy, price };
+  }),
+  buys:
+    plan.buys === undefined
+      ? null
+      : { unit: plan.buys.unit, cost: plan.buys.cost, bound: plan.buys.bound },
 });
 
 const nameOf = (part: string, solids: readonly Pick<Solid, "id">[]): string =>

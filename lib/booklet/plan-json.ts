@@ -203,10 +203,17 @@ const jsonLay = (lay: Lay): PlanJson["lays"][string] => ({
   have: lay.have,
   short: lay.short,
   yield: lay.yield,
+  lowerBound: lay.lowerBound,
+  separately: lay.separately,
   copies: lay.copies,
   places: lay.places.map(({ piece, copy, x, y, turn, flipped, outline }) => {
     return { piece, copy, x, y, turn, flipped, outline: fromLowestLeft(outline) };
   }),
+  sections: (lay.sections ?? []).map(({ kind, label, start, length, outline, flaws }) => {
+    return { kind, label, start, length, outline, flaws };
+  }),
+  splits: lay.splits ?? [],
+  folded: lay.folded ?? null,
 });
 
 /** Corners of a loop, arcs flattened, from the lowest-left one. */

@@ -1,4 +1,5 @@
 import { layCloth } from "../packing/lay-cloth.ts";
+import { layStock } from "../packing/lay-stock.ts";
 import type { Lay } from "../packing/types.ts";
 import { flattenLoop } from "../plane/flatten-loop.ts";
 import { pointBounds } from "../plane/loop-bounds.ts";
@@ -21,7 +22,13 @@ export function planLays(
     const own = all.filter(({ stock }) => stock === cloth.id);
     if (own.length === 0) return [];
     const options = { copies: project.copies, unit: project.units };
-    return [layCloth(own.map(toLayPiece), cloth, options)];
+    return [
+      layStock(
+        own.map((piece) => withTwin(toLayPiece(piece), piece, own)),
+        cloth,
+        options,
+      ),
+    ];
   });
   return {
     lays,
@@ -65,7 +72,15 @@ export const toLayPiece = (piece: Piece): LayPiece => ({
   copies: piece.cut,
   outline: toCorner(flattenLoop(piece.outline.outer)),
   isUpright: piece.isUpright,
+  joinAllowance: Math.max(0, ...piece.edges.map(({ allowance }) => allowance)),
 });
+
+/** With the piece it mirrors, by the id that the lay knows it by. */
+function withTwin(laid: LayPiece, { mirrorOf }: Piece, all: readonly Piece[]): LayPiece {
+  if (mirrorOf === null) return laid;
+  const twin = all.find(({ id, panel }) => id === mirrorOf || panel === mirrorOf);
+  return { ...laid, mirrorOf: twin?.id ?? null };
+}
 
 function toCorner(corners: LayPiece["outline"]): LayPiece["outline"] {
   const { min } = pointBounds(corners);

@@ -104,6 +104,8 @@ const lay = z.strictObject({
   have: mm,
   short: mm,
   yield: z.number(),
+  lowerBound: mm.meta({ description: "No lay can be shorter" }),
+  separately: mm.meta({ description: "Length for as many lays of one set each" }),
   copies: count,
   places: list(
     z.strictObject({
@@ -116,6 +118,20 @@ const lay = z.strictObject({
       outline: list(point),
     }),
   ),
+  sections: list(
+    z.strictObject({
+      kind: z.enum(["length", "remnant", "bought"]),
+      label: z.string().nullable(),
+      start: mm,
+      length: mm,
+      outline: list(point),
+      flaws: list(list(point)),
+    }),
+  ).meta({ description: "Pieces of cloth the lay is on, where they are several" }),
+  splits: list(
+    z.strictObject({ piece: z.string(), parts: list(z.string()), at: list(mm), allowance: mm }),
+  ).meta({ description: "Pieces wider than the cloth, laid in parts" }),
+  folded: mm.nullable().meta({ description: "Length laid double and cut two at a time" }),
 });
 
 const cutPlan = z.strictObject({
@@ -131,6 +147,11 @@ const cutPlan = z.strictObject({
           size: list(mm),
           layer: z.tuple([count, count]).readonly(),
           outline: list(point).nullable(),
+          holes: list(list(point)),
+          twin: z
+            .string()
+            .optional()
+            .meta({ description: "Another piece that one cut aslant gives from the same blank" }),
         }),
       ),
       cuts: list(
@@ -148,7 +169,23 @@ const cutPlan = z.strictObject({
   needed: count,
   have: count,
   short: list(z.strictObject({ piece: z.string(), reason: z.string(), remedy: z.string() })),
-  lowerBound: count,
+  lowerBound: count.meta({ description: "Pieces of stock that no plan can use fewer of" }),
+  yield: z.number().meta({ description: "Content of the parts ÷ content of all stock cut" }),
+  separately: count.meta({ description: "Pieces of stock for as many plans of one set each" }),
+  sizes: list(
+    z.strictObject({
+      label: z.string().nullable(),
+      size: list(mm),
+      have: count,
+      used: count,
+      buy: count,
+      price: z.number().nullable(),
+    }),
+  ).meta({ description: "Sizes of the stock, where it comes in several" }),
+  buys: z
+    .strictObject({ unit: z.enum(["price", "content"]), cost: z.number(), bound: z.number() })
+    .nullable()
+    .meta({ description: "What is bought, and the least any plan must buy" }),
 });
 
 const severity = z.enum(["danger", "warning", "caution", "note"]);

@@ -11,10 +11,14 @@ import type { Check, Finding } from "./types.ts";
 
 type CutStock = SlabStock | SheetStock | BoardStock;
 
-/** Stocks that differ in size and price only, of which another split would cost less. */
+/**
+ * Stocks that differ in size and price only, of which another split would cost less. Those that list
+ * their other sizes themselves are planned over all of them already.
+ */
 export const checkCheaper: Check = (work) => {
   const priced = work.project.stock.filter(
-    (stock): stock is CutStock => isCutStock(stock) && stock.price !== null,
+    (stock): stock is CutStock =>
+      isCutStock(stock) && stock.price !== null && stock.also === undefined,
   );
   const groups = [...new Set(priced.map(kindOf))].map((kind) =>
     priced.filter((stock) => kindOf(stock) === kind),
@@ -104,8 +108,8 @@ function labelOf(id: string, group: readonly CutStock[]): string {
   return group.find((stock) => stock.id === id)?.label ?? id;
 }
 
-function isCutStock({ kind }: Stock): boolean {
-  return kind === "slab" || kind === "sheet" || kind === "board";
+function isCutStock(stock: Stock): stock is CutStock {
+  return stock.kind === "slab" || stock.kind === "sheet" || stock.kind === "board";
 }
 
 /** What two stocks must have in common to stand in for one another. */

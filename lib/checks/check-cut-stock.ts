@@ -9,7 +9,11 @@ const source = "computed from the cut plan";
 export const checkCutStock: Check = ({ slabs, sheets, boards, project }) =>
   [...slabs, ...sheets, ...boards].flatMap((plan) => {
     const label = project.stock.find((one) => one.id === plan.stock)?.label ?? plan.stock;
-    const placed = new Set(plan.used.flatMap((used) => used.places.map(({ part }) => part)));
+    const placed = new Set(
+      plan.used.flatMap((used) =>
+        used.places.flatMap(({ part, twin }) => (twin === undefined ? [part] : [part, twin])),
+      ),
+    );
     const about = `stock/${plan.stock}`;
     return [
       ...plan.short
@@ -27,12 +31,15 @@ export const checkCutStock: Check = ({ slabs, sheets, boards, project }) =>
   });
 
 function missingStock(plan: CutPlan, label: string): Finding[] {
-  if (plan.have === 0 || plan.needed <= plan.have) return [];
-  const missing = plan.needed - plan.have;
+  const missing =
+    plan.sizes?.reduce((sum, { buy }) => sum + buy, 0) ?? Math.max(0, plan.needed - plan.have);
+  if (plan.have === 0 || missing === 0) return [];
+  // Of what is sold in several sizes nothing is on hand: it is simply bought.
+  if (plan.sizes !== undefined && plan.short.length === 0) return [];
   const onHand = `${plan.have} ${plan.have === 1 ? "is" : "are"} on hand`;
   const nearest = plan.short.map(({ remedy }) => sentence(remedy));
   const most =
-    plan.lowerBound > plan.have
+    plan.sizes === undefined && plan.lowerBound > plan.have
       ? `Buy ${missing} more: ${plan.have} cannot hold the parts, however they are cut.`
       : `Buy ${missing} more.`;
   return [

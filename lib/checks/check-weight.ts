@@ -53,6 +53,7 @@ function massOf(stock: Stock): number | null {
       return cubicMetres([...stock.section, stock.length]) * stocked.wood;
     case "fabric":
     case "zip":
+    case "length":
       return null;
   }
 }

@@ -1,3 +1,4 @@
+import { groupAlike } from "../packing/group-alike.ts";
 import type { Cut, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
@@ -30,30 +31,40 @@ interface BoardGroup {
 /** Height a board is drawn at: to scale its face would be too thin to write on. */
 const BAR: Mm = 13;
 
-/** All boards of one stock with their cuts in order, or those cut like one; only lengths are to scale. */
+/**
+ * Boards of one stock with their cuts in order, all of them or those cut like one of them; only their
+ * length is to scale.
+ */
 export function drawBoards(
   input: DrawingInput,
   plan: CutPlan,
-  how: { readonly number?: number; readonly limits: FigureLimits },
+  { limits, number = null }: { readonly limits: FigureLimits; readonly number?: number | null },
 ): Figure {
-  const { number = null, limits } = how;
-  const groups = groupAlike(plan.used).filter(
+  const groups = boardGroups(plan).filter(
     ({ numbers }) => number === null || numbers.includes(number),
   );
-  const longest = Math.max(1, ...plan.used.map(({ size }) => size[0] ?? 0));
+  const longest = Math.max(1, ...groups.map(({ used }) => used.size[0] ?? 0));
   const label = input.project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
   const fitted = fitScale(
-    (scale) => boardsPicture(input, groups, { scale, isBrief: limits.width < besideWords }),
+    (scale) =>
+      boardsPicture(
+        input,
+        { kind: plan.kind, groups },
+        { scale, isBrief: limits.width < besideWords },
+      ),
     [longest, 1],
     limits,
   );
   const write = (sizes: readonly Mm[]) => formatSizes(sizes, input.project);
   return finishFigure(
     {
-      id: number === null ? `board/${plan.stock}` : `board/${plan.stock}/${number}`,
+      id: `board/${plan.stock}${number === null ? "" : `/${number}`}`,
       title: `Cut the ${label} to length`,
       alt: groups
-        .map(({ used, numbers }) => `${boardTitle(numbers)}: ${describeCuts(plan, used, write)}`)
+        .map(
+          ({ used, numbers }) =>
+            `${boardTitle(plan.kind, numbers)}: ${describeCuts(plan, used, write)}`,
+        )
         .join(" "),
       scale: `${fitted.note} along the board; its width is not to scale`,
     },
@@ -62,23 +73,15 @@ export function drawBoards(
   );
 }
 
-function groupAlike(used: readonly UsedStock[]): BoardGroup[] {
-  const groups = new Map<string, { used: UsedStock; numbers: number[] }>();
-  used.forEach((board, index) => {
-    const key = JSON.stringify([
-      board.size,
-      board.places.map(({ part, at, size }) => [part, at, size]),
-    ]);
-    const group = groups.get(key);
-    if (group) group.numbers.push(index + 1);
-    else groups.set(key, { used: board, numbers: [index + 1] });
-  });
-  return [...groups.values()];
-}
+const boardGroups = (plan: CutPlan): readonly BoardGroup[] =>
+  groupAlike(plan).map((alike) => ({
+    used: alike[0],
+    numbers: alike.map((each) => plan.used.indexOf(each) + 1),
+  }));
 
-function boardTitle(numbers: readonly number[]): string {
+function boardTitle(kind: CutPlan["kind"], numbers: readonly number[]): string {
   const [first, ...more] = numbers;
-  return more.length === 0 ? `board ${first}` : `boards ${numbers.join(", ")}, each alike`;
+  return more.length === 0 ? `${kind} ${first}` : `${kind}s ${numbers.join(", ")}, each alike`;
 }
 
 /** In less room than this the figure stands beside the words of a step, which have the sizes. */
@@ -91,7 +94,7 @@ interface BoardLook {
 
 function boardsPicture(
   input: DrawingInput,
-  groups: readonly BoardGroup[],
+  { kind, groups }: { readonly kind: CutPlan["kind"]; readonly groups: readonly BoardGroup[] },
   look: BoardLook,
 ): Picture {
   let inks: Ink[] = [];
@@ -103,7 +106,7 @@ function boardsPicture(
     const title: Ink = {
       kind: "text",
       style: "name",
-      text: boardTitle(numbers),
+      text: boardTitle(kind, numbers),
       at: [0, down + 2],
       anchor: "start",
       isUpright: false,

@@ -1,3 +1,4 @@
+import { boundsOf } from "../packing/list-cuts.ts";
 import type { Cut, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Point, Polygon } from "../plane/types.ts";
 import { measureText } from "./measure-text.ts";
@@ -95,13 +96,20 @@ function numberPlaces([a, b]: readonly [Point, Point]): Candidate[] {
   ];
 }
 
-/** The longest side of the outline that a free cut goes round. */
+/** The longest side of the outline or hole that a free cut goes round. */
 function freeRun(cut: Cut, used: UsedStock, view: CutView): [Point, Point] | null {
-  const part = used.places.find(
-    ({ at, outline }) =>
-      outline && at.every((value, index) => Math.abs(value - (cut.of.at[index] ?? value)) < 0.5),
-  );
-  const corners = (part?.outline ?? []).map(view.toPaper);
+  // The ring whose box is that of the cut: an outline, or a hole in a part.
+  const rings = used.places.flatMap(({ outline, holes = [] }) => [
+    ...(outline === null ? [] : [outline]),
+    ...holes,
+  ]);
+  const ring = rings.find((each) => {
+    const own = boundsOf(each);
+    return [...own.at, ...own.size].every(
+      (value, i) => Math.abs(value - ([...cut.of.at, ...cut.of.size][i] ?? value)) < 0.5,
+    );
+  });
+  const corners = (ring ?? []).map(view.toPaper);
   const sides = corners.map((a, index): [Point, Point] => [
     a,
     corners[(index + 1) % corners.length] ?? a,
@@ -118,7 +126,10 @@ export function describeCuts(
   used: UsedStock,
   write: (sizes: readonly Mm[]) => string,
 ): string {
-  const parts = used.places.map(({ part, size }) => `${partWords(part)} ${write(size)}`);
+  const parts = used.places.map(
+    ({ part, size, twin }) =>
+      `${partWords(part)}${twin === undefined ? "" : ` and ${partWords(twin)}, cut aslant,`} ${write(size)}`,
+  );
   const cuts = [...used.cuts]
     .sort((a, b) => a.order - b.order)
     .map(({ order, kind, at }) => `${order} ${cutWords[kind]} at ${write([at])}`);

@@ -12,6 +12,7 @@ import { drawSeam } from "./draw-seam.ts";
 import { drawSolid } from "./draw-solid.ts";
 import { drawTipping, hasBalance } from "./draw-tipping.ts";
 import { drawWay } from "./draw-way.ts";
+import { groupAlike } from "../packing/group-alike.ts";
 import type { CutPlan } from "../packing/types.ts";
 import type { Mm } from "../plane/types.ts";
 import { addStepFigures } from "./step-figures.ts";
@@ -80,9 +81,7 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
   for (const lay of input.lays)
     drawers.set(`lay/${lay.stock}`, (limits) => drawLay(input, lay, limits));
   for (const plan of [...input.slabs, ...input.sheets]) addCutPlan(drawers, input, plan);
-  for (const plan of input.boards)
-    if (plan.used.length > 0)
-      drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, { limits }));
+  for (const plan of input.boards) addBoards(drawers, input, plan);
   addStepFigures(drawers, input);
   return drawers;
 }
@@ -111,6 +110,17 @@ function addCutPlan(drawers: Map<string, Drawer>, input: DrawingInput, plan: Cut
       drawCutPlan(input, plan, { index, limits }),
     );
   });
+}
+
+function addBoards(drawers: Map<string, Drawer>, input: DrawingInput, plan: CutPlan): void {
+  if (plan.used.length > 0)
+    drawers.set(`board/${plan.stock}`, (limits) => drawBoards(input, plan, { limits }));
+  for (const [first] of groupAlike(plan)) {
+    const number = plan.used.indexOf(first) + 1;
+    drawers.set(`board/${plan.stock}/${number}`, (limits) =>
+      drawBoards(input, plan, { limits, number }),
+    );
+  }
 }
 
 function addCover(drawers: Map<string, Drawer>, input: DrawingInput, cover: Cover): void {

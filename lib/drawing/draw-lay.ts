@@ -1,5 +1,5 @@
 import type { LayPlace, Lay } from "../packing/types.ts";
-import type { Point, Polygon, Ratio } from "../plane/types.ts";
+import type { Mm, Point, Polygon, Ratio } from "../plane/types.ts";
 import type { FabricStock } from "../project/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
 import { boxOfInks, boxOfPoints, growBox } from "./boxes.ts";
@@ -27,7 +27,7 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
   const stock = project.stock.find((item) => item.id === lay.stock && item.kind === "fabric");
   const cloth = stock?.kind === "fabric" ? stock : null;
   // A long lay lies on its side when that lets it be drawn larger.
-  const size = [lay.width, Math.max(lay.length, 1)] as const;
+  const size = [lay.width, Math.max(extentOf(lay), 1)] as const;
   const upright = fitScale(
     (scale) => layPicture(input, lay, { cloth, scale, isLevel: false }),
     size,
@@ -78,7 +78,8 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
       : [];
   const base: Ink[] = [
     ...selvedges.map((region) => drawHatch([region], wasteHatch)),
-    outline(rectangle(0, 0, width, length), "line stock"),
+    ...(length > 0 ? [outline(rectangle(0, 0, width, length), "line stock")] : []),
+    ...drawSections(lay, toPaper),
     ...lay.places.map(({ outline: corners }) => outline(corners.map(toPaper), "line cut")),
     ...rulers(lay, { toPaper, scale, isLevel, unit: project.units }),
   ];
@@ -105,6 +106,28 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
   const arrows = drawPrintArrow(cloth, { box: around, isLevel });
   const buy = buyLine(input, lay, { toPaper, isLevel, box: boxOfInks([...inks, ...arrows]) });
   return { inks: [...inks, ...arrows, ...buy], collisions: placed.collisions };
+}
+
+/** How far the drawing goes: the lay, and the remnants beyond it. */
+const extentOf = ({ length, sections = [] }: Lay): Mm =>
+  Math.max(length, ...sections.map((section) => section.start + section.length));
+
+/** Ends of lengths and outlines of remnants, flaws hatched, and the fold where the cloth is double. */
+function drawSections({ sections = [], width, folded = 0 }: Lay, toPaper: ToPaper): Ink[] {
+  const fold: Polygon = [
+    [width / 2, 0],
+    [width / 2, folded],
+  ];
+  return [
+    ...sections.map((section) => outline(section.outline.map(toPaper), "line stock")),
+    ...sections.flatMap(({ flaws }) =>
+      flaws.flatMap((flaw) => [
+        drawHatch([flaw.map(toPaper)], wasteHatch),
+        outline(flaw.map(toPaper), "line stock"),
+      ]),
+    ),
+    ...(folded > 0 ? [outline(fold.map(toPaper), "line fold")] : []),
+  ];
 }
 
 function outline(corners: Polygon, className: string): Ink {
@@ -146,7 +169,7 @@ function pieceLabels(
   const callouts: Callout[] = [];
   for (const place of lay.places) {
     const piece = pieces.find(({ piece: { id } }) => id === place.piece)?.piece;
-    const full = piece ? pieceName(piece) : place.piece;
+    const full = piece ? pieceName(piece) : place.piece.replace(/\/(\d+)$/, " part $1");
     const copy = (piece?.cut ?? 1) * lay.copies > 1 ? ` (${place.copy})` : "";
     const marks = placeMarks(place);
     const region = place.outline.map(toPaper);

@@ -131,17 +131,27 @@ function partRegions(used: UsedStock, view: CutView, write: WriteSizes): Region[
     if (!first) return [];
     const rectangle = viewRectangle(first.at, first.size, view);
     const free = view.up === 1 ? first.outline : null;
-    const rings = [free ? free.map((corner) => view.toPaper(corner)) : rectangle];
+    const holes = view.up === 1 ? (first.holes ?? []) : [];
+    const rings = [
+      free ? free.map((corner) => view.toPaper(corner)) : rectangle,
+      ...holes.map((hole) => hole.map((corner) => view.toPaper(corner))),
+    ];
     const names = [...new Set(places.map(partName))];
     const depth = places.length > 1 && names.length === 1 ? [`${places.length} deep`] : [];
     const size = write(first.size);
-    const short = [partWords(first.part), size];
+    const short = [placeWords(first), size];
     return [{ rings, lines: [...names, ...depth, size], short, isPart: true }];
   });
 }
 
-function partName({ part, copy, layer: [layer, layers] }: CutPlace): string {
-  const name = partWords(part);
+/** A part, and the twin that one cut aslant gives from the same blank. */
+const placeWords = ({ part, twin }: CutPlace): string =>
+  twin === undefined ? partWords(part) : `${partWords(part)} and ${partWords(twin)}`;
+
+function partName(place: CutPlace): string {
+  const [layer, layers] = place.layer;
+  const { copy } = place;
+  const name = `${placeWords(place)}${place.twin === undefined ? "" : ", cut aslant"}`;
   if (layers > 1) return `${name}, ${layer} of ${layers}`;
   return copy > 1 ? `${name} (${copy})` : name;
 }

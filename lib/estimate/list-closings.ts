@@ -34,7 +34,8 @@ function lineFor(cover: Cover, closing: Closing, work: Work): Material[] {
   }
 }
 
-function zipLine(cover: Cover, closing: Closing, { project, format }: Work): Material {
+function zipLine(cover: Cover, closing: Closing, work: Work): Material {
+  const { project, format } = work;
   const stock = project.stock.find(
     (one): one is ZipStock => one.kind === "zip" && one.id === closing.stock,
   );
@@ -46,6 +47,23 @@ function zipLine(cover: Cover, closing: Closing, { project, format }: Work): Mat
     basis: closing.basis,
     group: "closing" as const,
   };
+  const planned = stock === undefined ? null : chainOf(cover, stock, work);
+  if (planned !== null) {
+    const { quantity, buy } = planned;
+    const cut = quantity > buy ? " Cut what is on hand first: see the cut plan." : "";
+    return {
+      ...base,
+      item: `${stock!.label}, chain cut to length, with ${countOf(copies, "slider")}`,
+      quantity,
+      perCopy: quantity / copies,
+      unit: "mm",
+      unitWord: null,
+      have: quantity - buy,
+      buy,
+      basis: `${closing.basis}${cut}`,
+      price: stock!.price === null ? null : (buy / 1000) * stock!.price,
+    };
+  }
   // Is no zip sold that is long enough, so that it must be chain?
   if (stock !== undefined && closing.buy > 0 && closing.buy > Math.max(0, ...stock.lengths)) {
     const wanted = copies * Math.max(length, closing.run);
@@ -80,6 +98,24 @@ function zipLine(cover: Cover, closing: Closing, { project, format }: Work): Mat
     buy,
     price: stock === undefined || stock.price === null ? null : buy * stock.price,
   };
+}
+
+/** What the cut plan of a chain gives a cover, and how much of that is cut from new chain. */
+function chainOf(
+  cover: Cover,
+  stock: ZipStock,
+  { boards }: Work,
+): { readonly quantity: Mm; readonly buy: Mm } | null {
+  const plan = boards.find((one) => one.stock === stock.id);
+  if (plan === undefined) return null;
+  const onHand = (plan.sizes ?? []).reduce((sum, { used, buy }) => sum + used - buy, 0);
+  const runs = plan.used.flatMap(({ stockIndex, places }) =>
+    places
+      .filter(({ part }) => part === `zip/${cover.solid}`)
+      .map(({ size }) => ({ length: size[0]!, isNew: stockIndex >= onHand })),
+  );
+  const total = (list: typeof runs): Mm => list.reduce((sum, { length }) => sum + length, 0);
+  return { quantity: total(runs), buy: total(runs.filter(({ isNew }) => isNew)) };
 }
 
 function hookLine(cover: Cover, closing: Closing, { project, format }: Work): Material {

@@ -2,6 +2,7 @@ import type { Count, Mm } from "../plane/types.ts";
 import type { CoverSpec, FabricStock } from "../project/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { clothForBias, widthAlongSelvedge } from "./bias-strips.ts";
+import { cordOverlap as overlap } from "./cord-length.ts";
 import { countOf } from "./count-of.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipingPiece } from "./piping-piece.ts";
@@ -9,8 +10,6 @@ import { pipedLength } from "./seam-total.ts";
 import { straightStrips } from "./straight-strips.ts";
 import type { Material, Work } from "./types.ts";
 
-/** Overlap where the two ends of one length of piping meet. */
-const overlap: Mm = 50;
 /** Bias pieces shorter than this are not worth a join. */
 const shortestBias: Mm = 200;
 
@@ -46,15 +45,19 @@ function linesFor(piped: Piped, { project, format }: Work): Material[] {
   const { length } = format;
   const common = { unit: "mm", unitWord: null, have: 0, price: null, group: "other" } as const;
   return [
-    {
-      ...common,
-      id: `cord/${cover.solid}`,
-      item: `piping cord, ${length(piping.cord)} thick`,
-      quantity: cord,
-      perCopy: run,
-      buy: cord,
-      basis: `${length(run - overlap)} of piped seam and ${length(overlap)} where the ends overlap.`,
-    },
+    ...(piping.stock === undefined
+      ? [
+          {
+            ...common,
+            id: `cord/${cover.solid}`,
+            item: `piping cord, ${length(piping.cord)} thick`,
+            quantity: cord,
+            perCopy: run,
+            buy: cord,
+            basis: `${length(run - overlap)} of piped seam and ${length(overlap)} where the ends overlap.`,
+          },
+        ]
+      : []),
     {
       ...common,
       id: `piping-strips/${cover.solid}`,

@@ -29,12 +29,23 @@ export interface Arrangements {
   readonly fronts: readonly (readonly Arrangement[])[];
 }
 
-/** All arrangements of a job, or null when it would take more than `budget` joinings. */
-export function arrangeExact(job: CutJob, budget: Count): Arrangements | null {
+export interface ArrangeLimits {
+  /** Joinings of blocks after which it gives up. */
+  readonly budget: Count;
+  readonly mostSets: Count;
+  /** Waste that no block of a plan worth having holds: blocks with more are left out. */
+  readonly mostWaste?: number;
+}
+
+/** All arrangements of a job within limits, or null when it would take more joinings or sets. */
+export function arrangeExact(
+  job: CutJob,
+  { budget, mostSets, mostWaste = Infinity }: ArrangeLimits,
+): Arrangements | null {
   const kinds = groupItems(job);
   const counts = kinds.map(({ items }) => items.length);
   const total = counts.reduce((all, count) => all * (count + 1), 1);
-  if (total > 5000) return null;
+  if (total > mostSets) return null;
   const fronts: Arrangement[][] = Array.from({ length: total }, () => []);
   const digits = Array.from({ length: total }, (_, set) => readDigits(set, counts));
   const bulk = digits.map((each) =>
@@ -56,7 +67,7 @@ export function arrangeExact(job: CutJob, budget: Count): Arrangements | null {
       for (const first of fronts[part]!) {
         for (const second of fronts[rest]!) {
           spent += first.size.length;
-          joinBlocks(job, first, second, front);
+          joinBlocks(job, { first, second, most: bulk[set]! + mostWaste }, front);
         }
       }
       if (spent > budget) return null;
@@ -108,14 +119,18 @@ function singleFront(job: CutJob, kinds: readonly ItemKind[], kind: Count): Arra
 
 function joinBlocks(
   job: CutJob,
-  first: Arrangement,
-  second: Arrangement,
+  {
+    first,
+    second,
+    most,
+  }: { readonly first: Arrangement; readonly second: Arrangement; readonly most: number },
   front: Arrangement[],
 ): void {
   for (let axis = 0; axis < first.size.length; axis++) {
     const size = first.size.map((each, i) =>
       i === axis ? each + second.size[i]! : Math.max(each, second.size[i]!),
     );
+    if (content(size) > most * (1 + 1e-9)) continue;
     keepSmallest(job, { size, axis, first, second, kind: -1 }, front);
   }
 }

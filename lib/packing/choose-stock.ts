@@ -1,6 +1,6 @@
 import type { Count } from "../plane/types.ts";
 import { type Arrangements, arrangementFor, growTree } from "./arrange-exact.ts";
-import { type CutBin, type CutJob, content } from "./cut-job.ts";
+import { type CutBin, type CutJob, content, isSold } from "./cut-job.ts";
 
 interface Choice {
   readonly cost: number;
@@ -40,6 +40,8 @@ export function chooseStock(job: CutJob, all: Arrangements): readonly CutBin[] |
 
 /** Share of its cost that opening stock on hand counts for: a tie-break below all others. */
 const onHandShare = 1e-7;
+/** What is to be used up first counts for so much less again. */
+const firstShare = 1e-2;
 /** Share of the cost of bought stock that filling it counts for: stock on hand is filled first. */
 const fillShare = 1e-3;
 
@@ -51,19 +53,20 @@ function openOnce(
   stock: Count,
 ): (Choice | null)[] {
   const next = [...best];
-  const { size, cost } = job.stocks[stock]!;
+  const { size, cost, isFirst } = job.stocks[stock]!;
+  const share = isFirst === true ? onHandShare * firstShare : onHandShare;
   forEachFit(all, size, (set) => {
     best.forEach((before, done) => {
       if (before === null || !canAdd(all.counts, digits[done]!, digits[set]!)) return;
       const choice = {
-        cost: before.cost + cost * onHandShare,
+        cost: before.cost + cost * share,
         set,
         stock,
         isBought: false,
         before,
       };
       const known = next[done + set];
-      if (known == null || choice.cost < known.cost - 1e-12) next[done + set] = choice;
+      if (known == null || choice.cost < known.cost - 1e-13) next[done + set] = choice;
     });
   });
   return next;
@@ -76,9 +79,10 @@ function buyMore(
   best: (Choice | null)[],
 ): void {
   const fits: { set: Count; stock: Count; cost: number }[] = [];
-  job.stocks.forEach(({ size, cost }, stock) =>
-    forEachFit(all, size, (set) => fits.push({ set, stock, cost })),
-  );
+  job.stocks.forEach((kind, stock) => {
+    if (isSold(kind))
+      forEachFit(all, kind.size, (set) => fits.push({ set, stock, cost: kind.cost }));
+  });
   const contents = digits.map((each) =>
     each.reduce((sum, count, kind) => sum + count * content(all.kinds[kind]!.ways[0]!), 0),
   );

@@ -1,5 +1,5 @@
 import type { Count, Mm } from "../plane/types.ts";
-import { type CutItem, type CutJob, content, sameSize } from "./cut-job.ts";
+import { type CutItem, type CutJob, content, isSold, sameSize } from "./cut-job.ts";
 
 /**
  * The fewest pieces of stock any plan can use: the larger of two bounds. Content: all items melted
@@ -11,6 +11,17 @@ export function cutBound(job: CutJob): Count {
   const largest = Math.max(...job.stocks.map((stock) => content(stock.size)));
   const whole = job.items.reduce((sum, item) => sum + content(item.ways[0]!), 0);
   return Math.max(Math.ceil(whole / largest - 1e-9), countApart(job));
+}
+
+/**
+ * The least that any plan must buy for: what the stock on hand cannot hold, even melted down, bought
+ * at the cheapest rate there is.
+ */
+export function costToBuy(job: CutJob): number {
+  const whole = job.items.reduce((sum, item) => sum + content(item.ways[0]!), 0);
+  const onHand = job.stocks.reduce((sum, { size, have }) => sum + content(size) * have, 0);
+  const rates = job.stocks.filter(isSold).map(({ size, cost }) => cost / content(size));
+  return rates.length === 0 ? 0 : Math.max(0, whole - onHand) * Math.min(...rates);
 }
 
 /** Size of a set of items that must all lie apart, found largest first. */

@@ -11,6 +11,11 @@ export interface CutItem {
   readonly copy: Count;
   readonly layer: readonly [Count, Count];
   readonly outline: Polygon | null;
+  /** Holes, with the sizes of the part as it stands before it is turned. */
+  readonly holes?: readonly Polygon[];
+  readonly own?: readonly Mm[];
+  /** Another part of the same blank. */
+  readonly twin?: string;
   /** The sizes it may lie in. */
   readonly ways: readonly (readonly Mm[])[];
 }
@@ -20,7 +25,14 @@ export interface CutStock {
   readonly size: readonly Mm[];
   readonly have: Count;
   readonly cost: number;
+  /** False for old pieces on hand of which no more can be bought. */
+  readonly isSold?: boolean;
+  /** Used up before other stock on hand. */
+  readonly isFirst?: boolean;
 }
+
+/** Whether more of a kind of stock can be bought. */
+export const isSold = (stock: CutStock): boolean => stock.isSold !== false;
 
 export interface CutJob {
   readonly items: readonly CutItem[];

@@ -3,10 +3,12 @@ import {
   type CutBin,
   type CutItem,
   type CutJob,
+  type CutStock,
   type CutTree,
   content,
   fitsIn,
   holdsItem,
+  isSold,
   sameSize,
 } from "./cut-job.ts";
 
@@ -88,15 +90,18 @@ function scoreFit(room: readonly Mm[], way: readonly Mm[], rule: FitRule): numbe
   }
 }
 
-/** New stock: of what is left on hand the smallest that holds the item, else the cheapest to buy. */
+/** New stock: on hand what goes first, then the smallest that holds the item; else the cheapest to buy. */
 function openBin(job: CutJob, bins: OpenBin[], item: CutItem, rule: FitRule): Spot | null {
   const kinds = job.stocks
     .map((stock, index) => ({ stock, index }))
     .filter(({ stock }) => holdsItem(stock, item));
   const onHand = kinds
     .filter(({ stock, index }) => bins.filter((bin) => bin.stock === index).length < stock.have)
-    .sort((a, b) => content(a.stock.size) - content(b.stock.size))[0];
-  const chosen = onHand ?? kinds.sort((a, b) => a.stock.cost - b.stock.cost)[0];
+    .sort(
+      (a, b) => late(a.stock) - late(b.stock) || content(a.stock.size) - content(b.stock.size),
+    )[0];
+  const sold = kinds.filter(({ stock }) => isSold(stock));
+  const chosen = onHand ?? sold.sort((a, b) => a.stock.cost - b.stock.cost)[0];
   if (chosen === undefined) return null;
   const root = freePiece(
     chosen.stock.size.map(() => 0),
@@ -106,6 +111,8 @@ function openBin(job: CutJob, bins: OpenBin[], item: CutItem, rule: FitRule): Sp
   bins.push(bin);
   return bestSpot([bin], item, rule);
 }
+
+const late = (stock: CutStock): number => (stock.isFirst === true ? 0 : 1);
 
 const freePiece = (at: readonly Mm[], size: readonly Mm[]): Growing => ({
   at,

@@ -1,4 +1,4 @@
-import type { Count, Mm, Point } from "../plane/types.ts";
+import type { Count, Mm, Point, Polygon } from "../plane/types.ts";
 import type { FabricStock, Unit } from "../project/types.ts";
 import type { LayPiece } from "../seams/types.ts";
 import { roundUpForShop } from "../units/shop-length.ts";
@@ -7,7 +7,7 @@ import { layBound } from "./lay-bound.ts";
 import { type Effort, packStrip } from "./pack-strip.ts";
 import { stackStrips } from "./stack-strips.ts";
 import type { Strip, StripJob } from "./strip-types.ts";
-import type { Lay, LayPlace } from "./types.ts";
+import type { Lay, LayPlace, LaySection } from "./types.ts";
 
 export interface LayOptions {
   /** Sets of all the pieces. */
@@ -15,6 +15,10 @@ export interface LayOptions {
   readonly effort?: Effort;
   /** Says how shops sell: by eighths of a yard for inches, by tenths of a metre otherwise. */
   readonly unit?: Unit;
+  /** Other lengths of the full width on hand. */
+  readonly lengths?: readonly Mm[];
+  /** True to list the pieces of cloth even where there is only one. */
+  readonly isSectioned?: boolean;
 }
 
 /**
@@ -30,18 +34,26 @@ export interface LayOptions {
 export function layCloth(
   pieces: readonly LayPiece[],
   cloth: FabricStock,
-  { copies = 1, effort = "quick", unit = "cm" }: LayOptions = {},
+  { copies = 1, effort = "quick", unit = "cm", lengths = [], isSectioned = false }: LayOptions = {},
 ): Lay {
   const { fitting, tooWide } = fitPieces(pieces, cloth);
   const single = packStrip(makeClothJob(fitting, cloth, 1), effort);
   const start = cloth.repeat?.along ?? 0;
-  const onHand = Math.max(0, cloth.have - start);
+  // On every length one repeat goes to choosing the start of the print.
+  const onHand = [cloth.have, ...lengths].map((each) => each - start).filter((each) => each > 0);
   const whole = packSets(fitting, cloth, copies, [], single, effort);
-  const isEnough = whole.strip.length <= onHand + 1e-6;
-  const { job, strip } =
-    isEnough || onHand === 0 ? whole : packSets(fitting, cloth, copies, [onHand], single, effort);
-  const used = isEnough ? strip.length : strip.length - onHand;
-  const short = isEnough || strip.length === 0 ? 0 : used + start;
+  const enough = onHand
+    .filter((each) => whole.strip.length <= each + 1e-6)
+    .sort((a, b) => a - b)[0];
+  const { job, strip, kept } =
+    enough === undefined
+      ? packOnHand(onHand, whole, (walls) =>
+          packSets(fitting, cloth, copies, walls, single, effort),
+        )
+      : { ...whole, kept: [enough] };
+  const given = kept.reduce((sum, each) => sum + each, 0);
+  const isEnough = enough !== undefined || strip.length <= given + 1e-6;
+  const short = isEnough || strip.length === 0 ? 0 : strip.length - given + start;
   const area = job.items.reduce((sum, item) => sum + item.area, 0);
   return {
     stock: cloth.id,
@@ -49,7 +61,7 @@ export function layCloth(
     selvedge: cloth.selvedge,
     length: strip.length,
     buy: roundUpForShop(short, unit),
-    have: cloth.have,
+    have: cloth.have + lengths.reduce((sum, each) => sum + each, 0),
     short,
     yield: strip.length === 0 ? 0 : area / (usableWidth(cloth) * strip.length),
     lowerBound: layBound(job),
@@ -57,13 +69,64 @@ export function layCloth(
     separately: copies * single.length,
     places: listPlaces(fitting, copies, cloth, job, strip),
     unplaced: tooWide.map((piece) => piece.id),
+    ...((onHand.length > 1 || isSectioned) && strip.length > 0
+      ? { sections: listLengths(cloth, kept, strip.length) }
+      : {}),
   };
 }
+
+/** The lengths on hand that are used, end to end, then what is bought. */
+function listLengths(
+  { width }: FabricStock,
+  onHand: readonly Mm[],
+  length: Mm,
+): readonly LaySection[] {
+  const sections: LaySection[] = [];
+  let start: Mm = 0;
+  const add = (kind: LaySection["kind"], own: Mm): void => {
+    const outline = rectangleAt(0, start, width, own);
+    sections.push({ kind, label: null, start, length: own, outline, flaws: [] });
+    start += own;
+  };
+  for (const each of onHand) if (start < length - 1e-6) add("length", each);
+  if (start < length - 1e-6) add("bought", length - start);
+  return sections;
+}
+
+/** A rectangle by its lower left corner. */
+export const rectangleAt = (x: Mm, y: Mm, width: Mm, length: Mm): Polygon => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + length],
+  [x, y + length],
+];
 
 interface PackedSets {
   readonly job: StripJob;
   readonly strip: Strip;
 }
+
+/**
+ * Lay on the lengths on hand end to end, none of which is long enough alone: no piece lies across an
+ * end. Lengths that then hold nothing are left alone.
+ */
+function packOnHand(
+  onHand: readonly Mm[],
+  whole: PackedSets,
+  pack: (walls: readonly Mm[]) => PackedSets,
+): PackedSets & { readonly kept: readonly Mm[] } {
+  if (onHand.length === 0) return { ...whole, kept: [] };
+  const ends = endsOf(onHand);
+  const packed = pack(ends);
+  const kept = onHand.filter((each, i) =>
+    packed.strip.places.some(({ y }) => y < ends[i]! - 1e-6 && y >= ends[i]! - each - 1e-6),
+  );
+  if (kept.length === onHand.length) return { ...packed, kept };
+  return kept.length === 0 ? { ...whole, kept } : { ...pack(endsOf(kept)), kept };
+}
+
+const endsOf = (lengths: readonly Mm[]): readonly Mm[] =>
+  lengths.map((_, i) => lengths.slice(0, i + 1).reduce((sum, each) => sum + each, 0));
 
 /** Beyond this many pieces a class set is laid in blocks of some sets each. @source our choice */
 const mostTogether: Count = 60;

@@ -32,13 +32,30 @@ export function listCuts(tree: CutTree, items: readonly CutItem[], kerf: Mm): Li
       }),
     item: (index, at, size) => {
       const item = items[index]!;
-      const { part, copy, layer } = item;
+      const { part, copy, layer, twin } = item;
       const real = lessKerf(size, kerf);
-      const outline = item.outline && layOutline(item.outline, at, real);
-      places.push({ part, copy, at, size: real, layer, outline });
-      if (outline === null) return;
-      const of = { at, size: real };
-      cuts.push({ order: cuts.length + 1, kind: "free", axis: 0, at: at[0]!, of });
+      const rings = item.outline === null ? [] : [item.outline];
+      const lie = layRings(item, at, real);
+      const [outline = null] = rings.map(lie);
+      const holes = item.holes?.map(lie);
+      places.push({
+        part,
+        copy,
+        at,
+        size: real,
+        layer,
+        outline,
+        ...(holes === undefined ? {} : { holes }),
+        ...(twin === undefined ? {} : { twin }),
+      });
+      // Holes come first, while there is something left to hold the part by.
+      const free = [
+        ...(holes ?? []).map(boundsOf),
+        ...(outline === null ? [] : [{ at, size: real }]),
+      ];
+      for (const of of free) {
+        cuts.push({ order: cuts.length + 1, kind: "free", axis: 0, at: of.at[0]!, of });
+      }
     },
     free: (at, size) => {
       const real = lessKerf(size, kerf);
@@ -53,13 +70,28 @@ const leastOffcut: Mm = 0.5;
 
 const lessKerf = (size: readonly Mm[], kerf: Mm): readonly Mm[] => size.map((each) => each - kerf);
 
-/** A part's outline where it lies, turned by a quarter when its rectangle is. */
-function layOutline(outline: Polygon, at: readonly Mm[], size: readonly Mm[]): Polygon {
-  const own = pointBounds(outline);
-  const isTurned = Math.abs(own.max[0] - own.min[0] - size[0]!) > sameSize;
-  const turned = isTurned ? outline.map(([x, y]): Point => [-y, x]) : outline;
-  const { min } = pointBounds(turned);
-  return turned.map(([x, y]): Point => [x - min[0] + at[0]!, y - min[1] + at[1]!]);
+/** Takes rings of a part to where it lies, turned by a quarter when its rectangle is. */
+function layRings(
+  item: CutItem,
+  at: readonly Mm[],
+  size: readonly Mm[],
+): (ring: Polygon) => Polygon {
+  const own = item.own ?? (item.outline === null ? size : boundsOf(item.outline).size);
+  const isTurned = Math.abs(own[0]! - size[0]!) > sameSize;
+  return (ring) =>
+    ring.map(([x, y]): Point => {
+      const [left, low] = isTurned ? [own[1]! - y, x] : [x, y];
+      return [left + at[0]!, low + at[1]!];
+    });
+}
+
+/** The box round a ring, as a piece of stock. */
+export function boundsOf(ring: Polygon): {
+  readonly at: readonly Mm[];
+  readonly size: readonly Mm[];
+} {
+  const { min, max } = pointBounds(ring);
+  return { at: min, size: [max[0] - min[0], max[1] - min[1]] };
 }
 
 interface Visitor {

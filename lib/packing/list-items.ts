@@ -19,6 +19,7 @@ export const listItems = (
       copy: copy + 1,
       layer: [1, 1],
       outline: part.outline,
+      ...(part.holes === undefined ? {} : { holes: part.holes, own: part.size }),
       ways: waysOf(part).map((way) => way.map((each) => each + kerf)),
     })),
   );

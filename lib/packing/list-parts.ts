@@ -1,22 +1,58 @@
 import { flattenLoop } from "../plane/flatten-loop.ts";
-import type { PieceSpec, Project, SheetStock } from "../project/types.ts";
+import { loopBounds } from "../plane/loop-bounds.ts";
+import type { Loop, Mm, Polygon } from "../plane/types.ts";
+import type { BlockSpec, PieceSpec, Project, SheetStock } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
+import { equalWedge, twinBlank } from "./equal-wedge.ts";
 import type { Part } from "./types.ts";
 
-/** Blocks to be cut from one foam, for all copies. */
+/**
+ * Blocks to be cut from one foam, for all copies. Two equal wedges come from one blank, cut aslant
+ * from corner to corner; a blank too thick for the slab is glued up of layers first.
+ */
 export function slabParts(project: Project, solids: readonly Solid[], foam: string): Part[] {
-  return solids.flatMap((solid) =>
-    solid.blocks
-      .filter((block) => block.foam === foam)
-      .map((block) => ({
-        id: `${solid.id}/${block.id}`,
-        label: block.id.replaceAll("-", " "),
-        copies: project.copies,
-        size: block.size,
-        outline: null,
-        canTurn: true,
-      })),
-  );
+  const slab = project.stock.find(({ id }) => id === foam);
+  const kerf = slab?.kind === "slab" ? slab.kerf : 0;
+  return solids.flatMap((solid) => {
+    const own = solid.blocks.filter((block) => block.foam === foam);
+    const specs = project.solids.find(({ id }) => id === solid.id)?.blocks ?? [];
+    const twins = own.flatMap(({ id }) => {
+      const spec = specs.find((each) => each.id === id);
+      const blank = twinOf(solid.id, spec, { project, kerf });
+      return blank === null ? [] : [blank];
+    });
+    return own
+      .filter(({ id }) => !twins.some(({ second }) => second === id))
+      .map((block): Part => {
+        const twin = twins.find(({ first }) => first === block.id);
+        return {
+          id: `${solid.id}/${block.id}`,
+          label: block.id.replaceAll("-", " "),
+          copies: project.copies,
+          size: twin?.size ?? block.size,
+          outline: null,
+          canTurn: true,
+          ...(twin === undefined ? {} : { twin: `${solid.id}/${twin.second}` }),
+        };
+      });
+  });
+}
+
+interface TwinBlank {
+  readonly first: string;
+  readonly second: string;
+  readonly size: Part["size"];
+}
+
+function twinOf(
+  solid: string,
+  spec: BlockSpec | undefined,
+  { project, kerf }: { readonly project: Project; readonly kerf: Mm },
+): TwinBlank | null {
+  if (spec?.kind !== "wedge") return null;
+  const second = equalWedge(solid, spec, project);
+  const size = twinBlank(spec, kerf);
+  return second === null ? null : { first: spec.id, second, size };
 }
 
 /** Parts to be cut from one sheet, for all copies. */
@@ -24,7 +60,10 @@ export function sheetParts(project: Project, sheet: SheetStock): Part[] {
   return partsOf(project, sheet.id).map((piece) => ({
     ...toPart(piece, project),
     size: piece.size,
-    outline: isRectangle(piece) ? null : flattenLoop(piece.outline.outer),
+    outline: isRectangle(piece) ? null : cornered(piece, piece.outline.outer),
+    ...(piece.outline.holes.length === 0
+      ? {}
+      : { holes: piece.outline.holes.map((hole) => cornered(piece, hole)) }),
     canTurn: sheet.grain === "none",
   }));
 }
@@ -37,6 +76,12 @@ export function boardParts(project: Project, board: string): Part[] {
     outline: null,
     canTurn: false,
   }));
+}
+
+/** A ring of a piece with the lowest-left bound of the piece at the origin. */
+function cornered({ outline }: PieceSpec, ring: Loop): Polygon {
+  const { min } = loopBounds(outline.outer);
+  return flattenLoop(ring).map(([x, y]) => [x - min[0], y - min[1]] as const);
 }
 
 const partsOf = ({ pieces }: Project, stock: string): readonly PieceSpec[] =>

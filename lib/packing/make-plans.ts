@@ -2,7 +2,7 @@ import type { Count, Mm } from "../plane/types.ts";
 import { type CutItem, type CutJob, content, fitsIn } from "./cut-job.ts";
 import { listCuts } from "./list-cuts.ts";
 import type { PackedCuts } from "./pack-cuts.ts";
-import type { CutPlan, Offcut, Part, Shortfall, UsedStock } from "./types.ts";
+import type { BuyBound, CutPlan, Offcut, Part, Shortfall, UsedStock } from "./types.ts";
 
 /** What plan makers need to know of a kind of stock. */
 export interface PlannedStock {
@@ -10,6 +10,14 @@ export interface PlannedStock {
   readonly kind: CutPlan["kind"];
   readonly size: readonly Mm[];
   readonly have: Count;
+  readonly price?: number | null;
+  readonly isSold?: boolean;
+}
+
+/** How pieces of one size are come by; sold, and no sooner used than others, where absent. */
+export interface SizeRules {
+  readonly isSold?: boolean;
+  readonly isFirst?: boolean;
 }
 
 export interface CutOptions {
@@ -57,8 +65,19 @@ export function makePlans(
       have: stock.have,
       lowerBound: isOnly ? packed.lowerBound : 0,
       short: isOnly || bins.some((bin) => bin.isBought) || index === 0 ? short : [],
+      ...(isOnly ? {} : { buys: buysOf(packed, stocks) }),
     };
   });
+}
+
+function buysOf(packed: PackedCuts, stocks: readonly PlannedStock[]): BuyBound {
+  const isPriced = stocks.every(({ price = null, isSold = true }) => !isSold || price !== null);
+  return {
+    unit: isPriced ? "price" : "content",
+    cost: packed.cost,
+    bound: packed.costBound,
+    pieces: Math.min(packed.lowerBound, packed.bins.length),
+  };
 }
 
 /** What an offcut could still become: the first wish that fits, else one more of the largest part. */

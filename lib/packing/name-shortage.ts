@@ -1,30 +1,29 @@
 import type { Count, Mm } from "../plane/types.ts";
 import type { CutJob, CutTree } from "./cut-job.ts";
-import { type PackedCuts, packCuts } from "./pack-cuts.ts";
+import { nearestTrim } from "./nearest-trim.ts";
+import { type PackedCuts, itemsIn } from "./pack-cuts.ts";
 import type { Part, Shortfall } from "./types.ts";
 
-/** The most a size may be trimmed to save stock, as a share of it. */
-const mostTrim = 0.15;
-/** Trims are found to this share of the most. */
-const trimSteps = 32;
-/** Fills tried for each trim. */
-const trimTries = 24;
-
 /**
- * What the stock on hand does not give, and the nearest change that would: so much more stock, or
- * one size of one part made smaller by the least that saves buying any. Nothing on hand is no
+ * What the stock on hand does not give, and the nearest changes that would: so much more stock, an
+ * odd piece just large enough, or one size made smaller by the least that saves buying any. Nothing on hand is no
  * shortage but a purchase.
  */
 export function nameShortage(
-  stocks: readonly { readonly label: string; readonly have: Count }[],
+  stocks: readonly {
+    readonly label: string;
+    readonly have: Count;
+    readonly isSold?: boolean;
+  }[],
   packed: PackedCuts,
   job: CutJob,
   remake: (parts: readonly Part[]) => CutJob,
   parts: readonly Part[],
   say: (length: Mm) => string,
 ): readonly Shortfall[] {
+  const left = nameLeftOut(packed, job);
   const bought = packed.bins.filter((bin) => bin.isBought);
-  if (bought.length === 0 || stocks.every(({ have }) => have === 0)) return [];
+  if (bought.length === 0 || isNewPurchase(stocks)) return left;
   const lacking = [...new Set(bought.flatMap((bin) => itemsIn(bin.tree)))].map(
     (item) => job.items[item]!.part,
   );
@@ -33,51 +32,44 @@ export function nameShortage(
     .filter(({ count }) => count > 0)
     .map(({ label, count }) => `${count} more ${label}`)
     .join(" and ");
-  const trim = job.items.length > 16 ? null : nearestTrim(parts, remake, say);
-  const remedy = trim === null ? `Get ${more}` : `Get ${more}, or ${trim}`;
-  return [...new Set(lacking)].map((part) => ({
+  const [only] = bought;
+  const least = bought.length === 1 && only !== undefined ? sayPiece(only.tree, job, say) : null;
+  const trim = nearestTrim(parts, remake, say);
+  const remedy = [`Get ${more}`, least, trim].filter((each) => each !== null).join(", or ");
+  const short = [...new Set(lacking)].map((part) => ({
     part,
     reason: "does not fit on what is on hand beside the other parts",
     remedy,
   }));
+  return [...left, ...short];
 }
 
-const itemsIn = (tree: CutTree): readonly Count[] => {
-  if (tree.kind === "split") return [...itemsIn(tree.near), ...itemsIn(tree.far)];
-  return tree.kind === "item" ? [tree.item] : [];
-};
+/** Nothing of what is sold is on hand: then buying is no shortage, whatever old pieces give. */
+const isNewPurchase = (
+  stocks: readonly { readonly have: Count; readonly isSold?: boolean }[],
+): boolean => stocks.every(({ have, isSold = true }) => have === 0 || !isSold);
 
-/** The smallest trim of one size of one part that saves buying, in words; null when none does. */
-function nearestTrim(
-  parts: readonly Part[],
-  remake: (parts: readonly Part[]) => CutJob,
-  say: (length: Mm) => string,
-): string | null {
-  let best: { readonly trim: Mm; readonly words: string } | null = null;
-  parts.forEach((part, index) => {
-    part.size.forEach((size, axis) => {
-      const trimmed = (trim: Mm): readonly Part[] =>
-        parts.map((each, i) =>
-          i === index ? { ...each, size: lessAt(size, axis, trim, each) } : each,
-        );
-      const unit = (size * mostTrim) / trimSteps;
-      const suffices = (steps: number): boolean =>
-        packCuts(remake(trimmed(steps * unit)), trimTries).bins.every((bin) => !bin.isBought);
-      if (best !== null && unit > best.trim) return;
-      if (!suffices(trimSteps)) return;
-      let [low, high] = [0, trimSteps];
-      while (high - low > 1) {
-        const middle = Math.floor((low + high) / 2);
-        if (suffices(middle)) high = middle;
-        else low = middle;
-      }
-      const trim = high * unit;
-      if (best !== null && best.trim <= trim) return;
-      best = { trim, words: `make the ${say(size)} side of ${part.label} ${say(trim)} shorter` };
-    });
-  });
-  return (best as { readonly words: string } | null)?.words ?? null;
+/** Parts that only an old piece would hold, when all of those are used up. */
+function nameLeftOut({ bins }: PackedCuts, job: CutJob): readonly Shortfall[] {
+  const cut = new Set(bins.flatMap(({ tree }) => itemsIn(tree)));
+  const left = job.items.filter((_, i) => !cut.has(i)).map(({ part }) => part);
+  return [...new Set(left)].map((part) => ({
+    part,
+    reason: "fits none of the sizes that are sold, and the old pieces are used up",
+    remedy: "Make it smaller, glue or join it up of two parts, or add a larger size",
+  }));
 }
 
-const lessAt = (size: Mm, axis: Count, trim: Mm, part: Part): readonly Mm[] =>
-  part.size.map((each, i) => (i === axis ? size - trim : each));
+/** The smallest piece of stock that what is missing can be cut from, in words. */
+function sayPiece(tree: CutTree, job: CutJob, say: (length: Mm) => string): string {
+  const ends = itemEnds(tree);
+  const size = job.stocks[0]!.size.map((_, axis) =>
+    Math.max(...ends.map((end) => end[axis]! - job.kerf)),
+  );
+  return `a piece of ${size.map(say).join(" × ")} or larger`;
+}
+
+function itemEnds(tree: CutTree): readonly (readonly Mm[])[] {
+  if (tree.kind === "split") return [...itemEnds(tree.near), ...itemEnds(tree.far)];
+  return tree.kind === "item" ? [tree.at.map((at, axis) => at + tree.size[axis]!)] : [];
+}

@@ -1,11 +1,14 @@
-import type { Mm } from "../plane/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
 import type { SlabStock } from "../project/types.ts";
 import { type CutItem, type CutJob, content } from "./cut-job.ts";
-import { divideBlock, turnsOf } from "./divide-block.ts";
-import { type CutOptions, makePlans, sayMillimetres } from "./make-plans.ts";
+import { divideBlock, fitsWhole, turnsOf } from "./divide-block.ts";
+import { type CutOptions, type SizeRules, makePlans, sayMillimetres } from "./make-plans.ts";
 import { nameShortage } from "./name-shortage.ts";
 import { packCuts } from "./pack-cuts.ts";
 import type { CutPlan, Part } from "./types.ts";
+
+/** One size of a slab. */
+export type SlabSize = SlabStock & SizeRules;
 
 /**
  * Cut blocks from foam slabs by cuts that go right across. Any of a block's three sizes may lie
@@ -16,45 +19,67 @@ import type { CutPlan, Part } from "./types.ts";
  */
 export function planSlabs(
   parts: readonly Part[],
-  slabs: readonly SlabStock[],
+  slabs: readonly SlabSize[],
   options: CutOptions = {},
 ): readonly CutPlan[] {
   if (slabs.length === 0) return [];
   const job = makeSlabJob(parts, slabs);
   const packed = packCuts(job, options.tries);
   const short = nameShortage(
-    slabs.map(({ label, have }) => ({ label, have })),
+    slabs.map(({ label, have, isSold = true }) => ({ label, have, isSold })),
     packed,
     job,
     (trimmed) => makeSlabJob(trimmed, slabs),
     parts,
     options.say ?? sayMillimetres,
   );
-  const stocks = slabs.map(({ id, size, have }) => ({ id, kind: "slab" as const, size, have }));
+  const stocks = slabs.map(({ id, size, have, price, isSold = true }) => ({
+    id,
+    kind: "slab" as const,
+    size: size,
+    have,
+    price,
+    isSold,
+  }));
   return makePlans(job, stocks, packed, short, parts, options);
 }
 
-function makeSlabJob(parts: readonly Part[], slabs: readonly SlabStock[]): CutJob {
+function makeSlabJob(parts: readonly Part[], slabs: readonly SlabSize[]): CutJob {
   const kerf = Math.max(...slabs.map((slab) => slab.kerf));
-  const hasPrices = slabs.every(({ price }) => price !== null);
+  const spare = new Map<string, Count>();
+  const hasPrices = slabs.every(({ price, isSold = true }) => !isSold || price !== null);
   return {
     kerf,
-    items: parts.flatMap((part) => listBlocks(part, slabs, kerf)),
-    stocks: slabs.map(({ size, have, price }) => ({
+    items: parts.flatMap((part) => listBlocks(part, slabs, { kerf, spare })),
+    stocks: slabs.map(({ size, have, price, isSold = true, isFirst = false }) => ({
       size: size.map((each) => each + kerf),
       have,
       cost: (hasPrices ? price : null) ?? content(size) / 1e6,
+      isSold,
+      isFirst,
     })),
   };
 }
 
-function listBlocks(part: Part, slabs: readonly SlabStock[], kerf: Mm): readonly CutItem[] {
-  const blocks = divideBlock(
-    part.size,
-    slabs.map(({ size }) => size),
-  );
-  return Array.from({ length: part.copies }, (_, copy) =>
-    blocks.map((size, layer): CutItem => {
+/**
+ * The blocks of a part, each copy whole where some slab holds it. Old slabs that are not sold hold
+ * only so many: what they cannot take is glued up from parts that sold slabs hold.
+ */
+function listBlocks(
+  part: Part,
+  slabs: readonly SlabSize[],
+  { kerf, spare }: { readonly kerf: Mm; readonly spare: Map<string, Count> },
+): readonly CutItem[] {
+  const sizesOf = (list: readonly SlabSize[]) => list.map(({ size }) => size);
+  const sold = slabs.filter(({ isSold = true }) => isSold);
+  const old = slabs.filter(({ isSold = true, size }) => !isSold && fitsWhole(part.size, [size]));
+  const isWhole = sold.length === 0 || fitsWhole(part.size, sizesOf(sold));
+  return Array.from({ length: part.copies }, (_, copy) => {
+    const holds = isWhole ? undefined : old.find(({ id, have }) => (spare.get(id) ?? have) > 0);
+    if (holds !== undefined) spare.set(holds.id, (spare.get(holds.id) ?? holds.have) - 1);
+    const from = holds === undefined ? (sold.length === 0 ? slabs : sold) : [holds];
+    const blocks = divideBlock(part.size, sizesOf(from));
+    return blocks.map((size, layer): CutItem => {
       const withKerf = size.map((each) => each + kerf);
       return {
         part: part.id,
@@ -63,7 +88,8 @@ function listBlocks(part: Part, slabs: readonly SlabStock[], kerf: Mm): readonly
         layer: [layer + 1, blocks.length],
         outline: null,
         ways: part.canTurn || blocks.length > 1 ? turnsOf(withKerf) : [withKerf],
+        ...(part.twin === undefined ? {} : { twin: part.twin }),
       };
-    }),
-  ).flat();
+    });
+  }).flat();
 }

@@ -22,7 +22,10 @@ export function makeStripJob(
   const forms: StripForm[] = [];
   const items: StripItem[] = [];
   for (const { outline, copies, turns, flips, stepX, stepY } of kinds) {
-    const own = placeForms(outline, turns, flips);
+    const all = placeForms(outline, turns, flips);
+    // A form too wide for the strip would hang off it; where all are, they are left for the caller.
+    const narrow = all.filter((form) => form.width <= width + 1e-6);
+    const own = narrow.length > 0 ? narrow : all;
     const item: StripItem = {
       forms: own.map((_, i) => forms.length + i),
       area: Math.abs(polygonArea(outline)),

@@ -25,6 +25,36 @@ export interface Lay {
   readonly places: readonly LayPlace[];
   /** Pieces wider than the cloth: nothing was placed for them. */
   readonly unplaced: readonly string[];
+  /** The pieces of cloth it lies on, where they are several; remnants lie beyond `length`. */
+  readonly sections?: readonly LaySection[];
+  /** Pieces wider than the cloth that are laid in parts, to be joined by seams. */
+  readonly splits?: readonly PieceSplit[];
+  /** Length up to which the cloth is folded along its middle and cut double; absent for a single lay. */
+  readonly folded?: Mm;
+}
+
+/** One piece of cloth of a lay. */
+export interface LaySection {
+  /** "length" on hand, "remnant" of any shape, or what is "bought". */
+  readonly kind: "length" | "remnant" | "bought";
+  readonly label: string | null;
+  /** Where it starts along the lay. */
+  readonly start: Mm;
+  readonly length: Mm;
+  /** As it lies in the lay. */
+  readonly outline: Polygon;
+  readonly flaws: readonly Polygon[];
+}
+
+/** A piece laid in parts. */
+export interface PieceSplit {
+  readonly piece: string;
+  /** What its parts are called in `places`. */
+  readonly parts: readonly string[];
+  /** Where the seams are, from the left edge of its cut line. */
+  readonly at: readonly Mm[];
+  /** Added to both parts along each seam. */
+  readonly allowance: Mm;
 }
 
 export interface LayPlace {
@@ -47,14 +77,18 @@ export interface Part {
   readonly size: readonly Mm[];
   /** Free outline of a sheet part, null for a rectangle. */
   readonly outline: Polygon | null;
+  /** Holes in it, lowest-left bound of the part at the origin. */
+  readonly holes?: readonly Polygon[];
   /** Whether it may be turned by a quarter: false where grain matters. */
   readonly canTurn: boolean;
+  /** Another part of the same blank, which one cut aslant divides between them. */
+  readonly twin?: string;
 }
 
 /** One result shape for slabs, sheets and boards. */
 export interface CutPlan {
   readonly stock: string;
-  readonly kind: "slab" | "sheet" | "board";
+  readonly kind: "slab" | "sheet" | "board" | "length";
   readonly used: readonly UsedStock[];
   readonly needed: Count;
   readonly have: Count;
@@ -62,6 +96,33 @@ export interface CutPlan {
   readonly lowerBound: Count;
   /** What cannot be cut at all, and the nearest change that would help. */
   readonly short: readonly Shortfall[];
+  /** Content of the parts ÷ content of all stock that is cut. */
+  readonly yield?: Ratio;
+  /** Pieces of stock that one set after another would take, for a class set. */
+  readonly separately?: Count;
+  /** What each size of the stock gives, where it comes in several. */
+  readonly sizes?: readonly SizeUse[];
+  /** What is bought, and the least that any plan must buy, where there are several sizes. */
+  readonly buys?: BuyBound;
+}
+
+/** One size of a stock in a plan. */
+export interface SizeUse {
+  readonly label: string | null;
+  readonly size: readonly Mm[];
+  readonly have: Count;
+  readonly used: Count;
+  readonly buy: Count;
+  readonly price: number | null;
+}
+
+/** In money, or in length, area or volume of stock where not every size has a price. */
+export interface BuyBound {
+  readonly unit: "price" | "content";
+  readonly cost: number;
+  readonly bound: number;
+  /** Pieces of stock, of all sizes together, that no plan can use fewer of. */
+  readonly pieces: Count;
 }
 
 export interface Shortfall {
@@ -88,12 +149,16 @@ export interface CutPlace {
   /** Layer this is of a laminated or glued-up block, and of how many; 1 of 1 for a whole block. */
   readonly layer: readonly [Count, Count];
   readonly outline: Polygon | null;
+  /** Holes where they lie. */
+  readonly holes?: readonly Polygon[];
+  /** Another part that comes from the same blank by one cut aslant. */
+  readonly twin?: string;
 }
 
 /** One cut, right across the piece it divides. */
 export interface Cut {
   readonly order: Count;
-  /** rip: along the length. cross: across it. slice: to thickness. free: round an outline. */
+  /** rip: along the length. cross: across it. slice: to thickness. free: round an outline or a hole. */
   readonly kind: "rip" | "cross" | "slice" | "free";
   /** Axis index the cut is at right angles to: 0 length, 1 width, 2 thickness. */
   readonly axis: Count;

@@ -55,7 +55,7 @@ export function resolveCover(
         ? null
         : readFace(ledger, `${field}.hinge`, { name: raw.hinge, ...faces }),
     closing: resolveClosing(ledger, `${field}.closing`, { raw: raw.closing, stock }),
-    piping: resolvePiping(ledger, `${field}.piping`, { raw: raw.piping, ...faces }),
+    piping: resolvePiping(ledger, `${field}.piping`, { raw: raw.piping, stock, ...faces }),
     attach: Object.entries(raw.attach ?? {}).map(([id, each]) =>
       resolveAttachment(ledger, `${field}.attach.${id}`, { id, raw: each, ...setting }),
     ),
@@ -153,13 +153,25 @@ function resolveClosing(
 function resolvePiping(
   ledger: Ledger,
   field: string,
-  { raw, ...setting }: FaceSetting & { readonly raw: RawCover["piping"] },
+  {
+    raw,
+    stock,
+    ...setting
+  }: FaceSetting & { readonly raw: RawCover["piping"]; readonly stock: readonly Stock[] },
 ): CoverSpec["piping"] {
   if (raw === undefined) return null;
+  if (raw.stock !== undefined) {
+    checkStock(ledger, `${field}.stock`, { name: raw.stock, stock, kinds: ["length"] });
+  }
   const along = raw.along.map((name, index) =>
     readFace(ledger, `${field}.along.${index}`, { name, ...setting }),
   );
-  return { cord: readLength(ledger, `${field}.cord`, raw.cord), along, cut: raw.cut ?? "bias" };
+  return {
+    cord: readLength(ledger, `${field}.cord`, raw.cord),
+    along,
+    cut: raw.cut ?? "bias",
+    ...(raw.stock === undefined ? {} : { stock: raw.stock }),
+  };
 }
 
 function resolveAttachment(

@@ -24,7 +24,7 @@ export function resolvePiece(ledger: Ledger, field: string, { id, raw, stock }: 
   const from = checkStock(ledger, `${field}.stock`, {
     name: raw.stock,
     stock,
-    kinds: ["fabric", "sheet", "board"],
+    kinds: ["fabric", "sheet", "board", "length"],
   });
   const isCloth = from?.kind === "fabric";
   const outline = resolveShape(ledger, field, { raw, from });
@@ -45,7 +45,7 @@ export function resolvePiece(ledger: Ledger, field: string, { id, raw, stock }: 
     size: sizeOf(loopBounds(outline.outer)),
     cut: raw.cut ?? 1,
     seamAllowance: allowance,
-    up: raw.up ?? (from?.kind === "board" ? "none" : "up"),
+    up: raw.up ?? (isLong(from) ? "none" : "up"),
     at,
     others,
     along: raw.along ?? null,
@@ -75,8 +75,7 @@ function resolveShape(
   field: string,
   { raw, from }: { readonly raw: RawPiece; readonly from: Stock | null },
 ): Shape {
-  const isBoard = from?.kind === "board";
-  const wanted = isBoard ? (["length"] as const) : (["size", "outline"] as const);
+  const wanted = isLong(from) ? (["length"] as const) : (["size", "outline"] as const);
   const given = (["size", "outline", "length"] as const).filter((key) => raw[key] !== undefined);
   const [key] = given;
   if (key === undefined || given.length > 1) {
@@ -123,8 +122,18 @@ function resolveOuter(
     );
   }
   const length = readOptional(ledger, `${field}.length`, raw.length, { missing: standIn });
-  return rectangle(length, from?.kind === "board" ? from.section[0] : standIn);
+  return rectangle(length, widthOf(from));
 }
+
+const isLong = (from: Stock | null): boolean => from?.kind === "board" || from?.kind === "length";
+
+/** A nominal width for what is only long: it is drawn nowhere. */
+const nominal = 10;
+
+const widthOf = (from: Stock | null): number => {
+  if (from?.kind === "board") return from.section[0];
+  return from?.kind === "length" ? nominal : standIn;
+};
 
 function resolveCorners(
   ledger: Ledger,

@@ -5,12 +5,13 @@ import {
   parseHardness,
   parsePercent,
 } from "../units/parse-amounts.ts";
-import type { PriceBasis } from "../units/parse-price.ts";
-import { parsePrice } from "../units/parse-price.ts";
 import type { Ledger } from "./ledger.ts";
 import { report } from "./ledger.ts";
 import { readLength, readOptional, readSizes, takeReading } from "./read-length.ts";
+import { readPrice } from "./read-price.ts";
 import type { RawStock } from "./schema.ts";
+import { readFlaws, readRemnants } from "./resolve-remnants.ts";
+import { readAlso } from "./resolve-also.ts";
 import type { FabricStock, Stock } from "./types.ts";
 
 type Raw<K extends Stock["kind"]> = Extract<RawStock, { readonly kind: K }>;
@@ -40,6 +41,7 @@ export function resolveStock(ledger: Ledger, id: string, raw: RawStock): Stock {
         isReclaimed: raw.reclaimed ?? false,
         kerf: readKerf(ledger, field, { written: raw.kerf, missing: 0 }),
         price: readPrice(ledger, field, { written: raw.price, basis: "each" }),
+        ...readAlso(ledger, field, raw),
       };
     case "fabric":
       return resolveFabric(ledger, field, { id, label, raw });
@@ -57,6 +59,8 @@ export function resolveStock(ledger: Ledger, id: string, raw: RawStock): Stock {
         grain: raw.grain ?? "none",
         have: raw.have ?? 0,
         price: readPrice(ledger, field, { written: raw.price, basis: "each" }),
+        ...(raw.cutting === undefined ? {} : { cutting: raw.cutting }),
+        ...readAlso(ledger, field, raw),
       };
     case "board":
       return {
@@ -71,9 +75,11 @@ export function resolveStock(ledger: Ledger, id: string, raw: RawStock): Stock {
         kerf: readKerf(ledger, field, { written: raw.kerf, missing: sawKerf }),
         have: raw.have ?? 0,
         price: readPrice(ledger, field, { written: raw.price, basis: "each" }),
+        ...readAlso(ledger, field, raw),
       };
     case "zip":
-      return resolveZip(ledger, field, { id, label, raw });
+    case "length":
+      return resolveLengths(ledger, field, { id, label, raw });
   }
 }
 
@@ -123,17 +129,26 @@ function resolveFabric(
     thickness: readOptional(ledger, `${field}.thickness`, raw.thickness, { missing: null }),
     weight: readAmount(ledger, `${field}.weight`, raw.weight),
     fibre: raw.fibre ?? null,
+    ...(raw.also === undefined
+      ? {}
+      : { also: readRemnants(ledger, `${field}.also`, { raw: raw.also, width }) }),
+    ...(raw.flaws === undefined ? {} : { flaws: readFlaws(ledger, `${field}.flaws`, raw.flaws) }),
+    ...(raw.folded === true ? { isFolded: true } : {}),
   };
 }
 
-function resolveZip(ledger: Ledger, field: string, { id, label, raw }: Given<"zip">): Stock {
+function resolveLengths(
+  ledger: Ledger,
+  field: string,
+  { id, label, raw }: Given<"zip" | "length">,
+): Stock {
   const read = (key: "lengths" | "have") =>
     (raw[key] ?? [])
       .map((each, index) => readLength(ledger, `${field}.${key}.${index}`, each))
       .sort((a, b) => a - b);
   const basis = raw.lengths === undefined ? "metre" : "each";
   const price = readPrice(ledger, field, { written: raw.price, basis });
-  return { id, label, kind: "zip", lengths: read("lengths"), have: read("have"), price };
+  return { id, label, kind: raw.kind, lengths: read("lengths"), have: read("have"), price };
 }
 
 function readKerf(
@@ -162,15 +177,4 @@ function readShrink(ledger: Ledger, field: string, written: Written): Ratio {
   if (written === undefined) return 0;
   const expected = "a percentage such as 3 %";
   return takeReading(ledger, field, { written, reading: parsePercent(written), expected }) ?? 0;
-}
-
-function readPrice(
-  ledger: Ledger,
-  field: string,
-  { written, basis }: { readonly written: Written; readonly basis: PriceBasis },
-): number | null {
-  if (written === undefined) return null;
-  const expected = basis === "each" ? "a price such as 9 each" : "a price such as 14 per m";
-  const reading = parsePrice(written, basis);
-  return takeReading(ledger, `${field}.price`, { written, reading, expected });
 }

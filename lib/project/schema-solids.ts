@@ -181,6 +181,9 @@ const piping = part.record(
     cord: part.length.meta({ description: "Diameter of the cord" }),
     along: faces.min(1, tell("at least one face", "Write along: [pad/top]")),
     cut: part.oneOf(["bias", "straight"]).optional(),
+    stock: part.identifier
+      .meta({ description: "The length stock the cord is cut from" })
+      .optional(),
   },
   "the cord and the faces it runs round",
   "Write {cord: 5 mm, along: [pad/top]}",

@@ -9,6 +9,69 @@ const kerf = part.length.meta({ description: "Width of the saw cut, 0 for a knif
 const amount = (example: string) =>
   z.union([z.string(), z.number()], tell(example, "Write the number and its unit"));
 
+const leastOffcut = part.length
+  .meta({ description: "Smallest side of an offcut worth keeping" })
+  .optional();
+
+/** More of the same stock in other sizes. */
+const also = <S extends z.core.$ZodLooseShape>(shape: S, example: string) =>
+  z
+    .array(
+      part.record(
+        {
+          ...shape,
+          label: label.optional(),
+          have: have.optional(),
+          price: part.price.optional(),
+          sold: part.yesOrNo
+            .meta({
+              description: "false for a piece that is on hand and not sold, such as an old one",
+            })
+            .optional(),
+          first: part.yesOrNo
+            .meta({
+              description: "true to use it up before others on hand; so are pieces not sold",
+            })
+            .optional(),
+        },
+        "one more size of the same stock",
+        `Write ${example}`,
+      ),
+      tell("a list of other sizes", `Write [${example}]`),
+    )
+    .meta({ description: "The same stock in other sizes, on hand or sold" })
+    .optional();
+
+const flaws = z
+  .array(
+    part.record(
+      {
+        at: part.twoLengths.meta({ description: "Its lower left corner: across, then along" }),
+        size: part.twoLengths,
+      },
+      "a flaw with its place and size",
+      "Write {at: [20, 35], size: [5, 5]}",
+    ),
+    tell("a list of flaws", "Write [{at: [20, 35], size: [5, 5]}]"),
+  )
+  .meta({ description: "Spoiled places that no piece may lie on" })
+  .optional();
+
+const remnant = part.record(
+  {
+    label: label.optional(),
+    length: part.length
+      .meta({ description: "Length of one more piece of the full width" })
+      .optional(),
+    outline: part.corners
+      .meta({ description: "Outline of an odd-shaped piece, the print running up" })
+      .optional(),
+    flaws,
+  },
+  "one more piece of the cloth",
+  "Write {length: 80}, or {outline: [[0,0],[60,0],[50,40]]}",
+);
+
 const slab = part.record(
   {
     kind: z.literal("slab"),
@@ -22,6 +85,8 @@ const slab = part.record(
       .meta({ description: "true for old foam out of other furniture" })
       .optional(),
     price: part.price.optional(),
+    also: also({ size: part.threeLengths }, "{size: [120, 60, 8], have: 1}"),
+    leastOffcut,
   },
   "a slab with its size",
   "Write {kind: slab, size: [200, 60, 8]}",
@@ -63,6 +128,14 @@ const fabric = part.record(
       .oneOf(fibres)
       .meta({ description: "What the cloth is made of, or its most sensitive fibre: chooses care" })
       .optional(),
+    also: z
+      .array(remnant, tell("a list of other pieces of the cloth", "Write [{length: 80}]"))
+      .meta({ description: "Other pieces of the same cloth on hand" })
+      .optional(),
+    flaws,
+    folded: part.yesOrNo
+      .meta({ description: "true to lay the cloth double, folded along its length" })
+      .optional(),
   },
   "a fabric with its width",
   "Write {kind: fabric, width: 140}",
@@ -76,8 +149,14 @@ const sheet = part.record(
     thickness: part.length,
     kerf: kerf.optional(),
     grain: part.oneOf(["along", "across", "none"]).optional(),
+    cutting: part
+      .oneOf(["across", "free"])
+      .meta({ description: "across: every cut goes right across; free: parts lie anywhere" })
+      .optional(),
     have: have.optional(),
     price: part.price.optional(),
+    also: also({ size: part.twoLengths }, "{size: [61, 61], have: 1}"),
+    leastOffcut,
   },
   "a sheet with its size and thickness",
   "Write {kind: sheet, size: [122, 61], thickness: 12 mm}",
@@ -92,6 +171,8 @@ const board = part.record(
     kerf: kerf.optional(),
     have: have.optional(),
     price: part.price.optional(),
+    also: also({ length: part.length }, "{length: 180, price: 3 each}"),
+    leastOffcut,
   },
   "a board with its section and length",
   "Write {kind: board, section: [34 mm, 19 mm], length: 240}",
@@ -115,13 +196,31 @@ const zip = part.record(
   "Write {kind: zip, lengths: [40, 60, 80]}",
 );
 
-const kinds = "slab, fabric, sheet, board, zip";
+const length = part.record(
+  {
+    kind: z.literal("length"),
+    label: label.optional(),
+    lengths: z
+      .array(part.length, tell("a list of lengths", "Write [200, 500]"))
+      .meta({ description: "Lengths sold; leave it out for any length off the roll" })
+      .optional(),
+    have: z
+      .array(part.length, tell("a list of lengths", "Write [60]"))
+      .meta({ description: "Lengths on hand" })
+      .optional(),
+    price: part.price.optional(),
+  },
+  "webbing, cord or tape bought by length",
+  "Write {kind: length, lengths: [200, 500]}",
+);
+
+const kinds = "slab, fabric, sheet, board, zip, length";
 
 export const stock = part
   .named(
     z.discriminatedUnion(
       "kind",
-      [slab, fabric, sheet, board, zip],
+      [slab, fabric, sheet, board, zip, length],
       tell(`one of ${kinds}`, `Write kind: and one of ${kinds}`),
     ),
     "stock by name",

@@ -20,7 +20,7 @@ const round = part.record({ circle: part.length }, "a circle", "Write {circle: 3
 
 const piece = part.record(
   {
-    stock: part.identifier.meta({ description: "Fabric, sheet or board it is cut from" }),
+    stock: part.identifier.meta({ description: "Fabric, sheet, board or length it is cut from" }),
     label: part.text.optional(),
     size: part.twoLengths.meta({ description: "Finished width and height" }).optional(),
     outline: z
@@ -31,7 +31,9 @@ const piece = part.record(
       .meta({ description: "Finished outline: corners in order, or a circle by its diameter" })
       .optional(),
     holes: z.array(hole, tell("a list of holes", "Write [{circle: 3, at: [20, 15]}]")).optional(),
-    length: part.length.meta({ description: "Finished length of a board" }).optional(),
+    length: part.length
+      .meta({ description: "Finished length of a board, or of webbing, cord or tape" })
+      .optional(),
     cut: part.positiveCount.meta({ description: "How many" }).optional(),
     seamAllowance: part.length.optional(),
     up: part

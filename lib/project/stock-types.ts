@@ -1,6 +1,6 @@
-import type { Count, Mm, Ratio } from "../plane/types.ts";
+import type { Count, Mm, Point, Polygon, Ratio } from "../plane/types.ts";
 
-export type Stock = SlabStock | FabricStock | SheetStock | BoardStock | ZipStock;
+export type Stock = SlabStock | FabricStock | SheetStock | BoardStock | ZipStock | LengthStock;
 
 interface StockBase {
   readonly id: string;
@@ -8,8 +8,30 @@ interface StockBase {
   readonly label: string;
 }
 
+/** The same stock in one more size: sold so, or an old piece that lies about. */
+export interface StockSize {
+  /** The author's own words for it, null for none. */
+  readonly label: string | null;
+  /** As many sizes as the kind has: three for a slab, two for a sheet, one for a board. */
+  readonly size: readonly Mm[];
+  readonly have: Count;
+  readonly price: number | null;
+  /** False for what only lies on hand, so that no more of it can be bought. */
+  readonly isSold: boolean;
+  /** Used up before other pieces on hand. */
+  readonly isFirst: boolean;
+}
+
+/** What slabs, sheets and boards share. */
+interface CutStockBase extends StockBase {
+  /** Other sizes of the same stock, none where absent. */
+  readonly also?: readonly StockSize[];
+  /** Smallest side of an offcut worth keeping; our own choice where absent. */
+  readonly leastOffcut?: Mm;
+}
+
 /** A foam slab. Any block size may lie along the thickness. */
-export interface SlabStock extends StockBase {
+export interface SlabStock extends CutStockBase {
   readonly kind: "slab";
   readonly size: readonly [length: Mm, width: Mm, thickness: Mm];
   readonly have: Count;
@@ -65,22 +87,46 @@ export interface FabricStock extends StockBase {
   readonly weight?: number | null;
   /** What it is made of, in one word, null when unknown. */
   readonly fibre?: Fibre | null;
+  /** Other pieces of the same cloth on hand, none where absent. */
+  readonly also?: readonly ClothRemnant[];
+  /** Places on the length on hand that no piece may lie on, none where absent. */
+  readonly flaws?: readonly ClothFlaw[];
+  /** True when the cloth is laid double, folded along its length, and cut two at a time. */
+  readonly isFolded?: boolean;
+}
+
+/** One more piece of a cloth on hand: another length of the full width, or a remnant of any shape. */
+export interface ClothRemnant {
+  readonly label: string | null;
+  /** Its outline, the print running towards +y, lowest-left bound at the origin; no selvedge is left out. */
+  readonly outline: Polygon;
+  /** Whether it has the full width, selvedges included. */
+  readonly isFullWidth: boolean;
+  readonly flaws: readonly ClothFlaw[];
+}
+
+/** A rectangle of spoiled cloth, from the lower left corner of its piece of cloth. */
+export interface ClothFlaw {
+  readonly at: Point;
+  readonly size: readonly [width: Mm, length: Mm];
 }
 
 export type Grain = "along" | "across" | "none";
 
-export interface SheetStock extends StockBase {
+export interface SheetStock extends CutStockBase {
   readonly kind: "sheet";
   readonly size: readonly [length: Mm, width: Mm];
   readonly thickness: Mm;
   readonly kerf: Mm;
   /** Way the grain of the sheet runs; parts keep their first size along it unless "none". */
   readonly grain: Grain;
+  /** "free": parts may lie anywhere and are cut out by a jigsaw or a knife; "across" where absent. */
+  readonly cutting?: "across" | "free";
   readonly have: Count;
   readonly price: number | null;
 }
 
-export interface BoardStock extends StockBase {
+export interface BoardStock extends CutStockBase {
   readonly kind: "board";
   readonly section: readonly [Mm, Mm];
   readonly length: Mm;
@@ -94,5 +140,16 @@ export interface ZipStock extends StockBase {
   /** Lengths sold, ascending. Empty for chain by the metre. */
   readonly lengths: readonly Mm[];
   readonly have: readonly Mm[];
+  readonly price: number | null;
+}
+
+/** What is bought by length and needs no width: webbing, cord, elastic. Cut with scissors. */
+export interface LengthStock extends StockBase {
+  readonly kind: "length";
+  /** Lengths sold, ascending. Empty for any length off the roll. */
+  readonly lengths: readonly Mm[];
+  /** Lengths on hand, ascending. */
+  readonly have: readonly Mm[];
+  /** Price per metre off the roll, else of one length; longer ones in proportion. */
   readonly price: number | null;
 }

@@ -165,6 +165,8 @@ export interface CoverSpec {
     readonly cord: Mm;
     readonly along: readonly string[];
     readonly cut: "bias" | "straight";
+    /** Length stock the cord is cut from; bought by the metre where absent. */
+    readonly stock?: string;
   } | null;
   readonly attach: readonly Attachment[];
   /** Face names whose print the author turned: the name of a face and the direction of its up. */

@@ -153,6 +153,10 @@ export interface LayPiece {
   readonly outline: Polygon;
   /** Needs to stand upright under a one-way print. */
   readonly isUpright: boolean;
+  /** Allowance for a seam across it, should it be wider than the cloth. */
+  readonly joinAllowance?: Mm;
+  /** The piece it is the mirror image of. */
+  readonly mirrorOf?: string | null;
 }
 
 export interface LayRules {

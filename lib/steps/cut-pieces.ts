@@ -1,5 +1,6 @@
 import type { Work } from "../estimate/types.ts";
-import type { Lay, LayPlace } from "../packing/types.ts";
+import { sectionAt } from "../packing/section-at.ts";
+import type { Lay, LayPlace, LaySection } from "../packing/types.ts";
 import { isRectangle, panelOf, type Owned, type OwnedGroup } from "./group-pieces.ts";
 import { listWords } from "../estimate/list-words.ts";
 import { makeStep } from "./make-step.ts";
@@ -86,10 +87,22 @@ function placeLines(one: Owned, lay: Lay, work: Work): string[] {
       : pieceName(one.piece, one.cover, work);
   const turn = turnOf(place);
   const box = isRectangle(one.piece) ? "" : "the box round ";
+  const { section, up } = sectionAt(lay, place);
+  const on = section === null || section.start === 0 ? "" : onWords(section);
   return [
-    `Mark the lower left corner of ${box}${name}: ${length(place.x)} across, ${length(place.y)} up.`,
+    `Mark the lower left corner of ${box}${name}${on}: ${length(place.x)} across, ${length(up)} up.`,
     ...(turn === null ? [] : [`Turn the outline of ${name} ${turn}, as in the lay.`]),
   ];
+}
+
+/** Which of several pieces of cloth, where it is not the first. */
+function onWords({ kind, label }: LaySection): string {
+  if (label !== null) return ` on the ${label}`;
+  return kind === "remnant"
+    ? " on the remnant"
+    : kind === "bought"
+      ? " on the new cloth"
+      : " on the next length";
 }
 
 function turnOf({ turn }: LayPlace): string | null {

@@ -2,6 +2,7 @@ import type { Work } from "../estimate/types.ts";
 import type { Lay } from "../packing/types.ts";
 import { cutPieces } from "./cut-pieces.ts";
 import { groupPieces } from "./group-pieces.ts";
+import { joinParts } from "./join-parts.ts";
 import { makeStep } from "./make-step.ts";
 import { coverName, pieceName } from "./name-parts.ts";
 import type { Cover, Piece } from "../seams/types.ts";
@@ -13,6 +14,7 @@ export function listCutting(work: Work): Step[] {
     ...work.lays.flatMap((lay) => [
       spreadCloth(lay, work),
       ...groupPieces(lay, work).map((group) => cutPieces(group, lay, work)),
+      ...(lay.splits ?? []).map((split) => joinParts(split, lay, work)),
     ]),
     ...work.covers
       .filter((cover) => cover.pieces.length > 0)
@@ -31,7 +33,7 @@ function spreadCloth(lay: Lay, work: Work): Step {
     title: `Spread the ${label}`,
     actions: [
       `Press the creases out of the ${label} with the iron.`,
-      `Lay the ${label} flat in one layer, right side up.`,
+      ...spreadLines(lay, label, work),
       ...(hasWay ? ["Turn the cloth until the print runs up the table, away from you."] : []),
       "Line up its left selvedge with the edge of the table.",
       "Mark the length of the lay with tailor's chalk.",
@@ -50,6 +52,22 @@ function mostMarked({ pieces }: Cover): string {
     (clips.length > 0 ? 1000 : 0) + (notches.length > 0 ? 1000 : 0) + clips.length + notches.length;
   const [best] = panels.toSorted((one, other) => rank(other) - rank(one));
   return best?.id ?? pieces[0]?.id ?? "";
+}
+
+/** One layer, or folded first; and what else there is of the cloth. */
+function spreadLines({ folded, length, sections = [] }: Lay, label: string, work: Work): string[] {
+  const lines =
+    folded === undefined
+      ? [`Lay the ${label} flat in one layer, right side up.`]
+      : [
+          `Fold ${work.format.length(folded)} of the ${label} along its length, right sides together.`,
+          "Lay one selvedge on the other and smooth the cloth to the fold.",
+          ...(length > folded + 1 ? ["Lay the rest flat in one layer, right side up."] : []),
+        ];
+  const hasMore = sections.length > 1 || sections.some(({ kind }) => kind === "remnant");
+  return hasMore
+    ? [...lines, "Spread each other piece of it on its own, as the lay shows."]
+    : lines;
 }
 
 function markPieces(cover: Cover, work: Work): Step {

@@ -1,8 +1,8 @@
 import type { Work } from "../estimate/types.ts";
-import type { CutPlan, UsedStock } from "../packing/types.ts";
+import { groupAlike, type AlikeStock } from "../packing/group-alike.ts";
+import type { CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Step } from "./types.ts";
 import { cutLines } from "./cut-lines.ts";
-import { groupAlike, type AlikeStock } from "./group-alike.ts";
 import { makeStep } from "./make-step.ts";
 import { numberOf, partName, stockName, stockNames } from "./name-parts.ts";
 import { isBox } from "./is-box.ts";
@@ -23,16 +23,29 @@ export function slabPartName(
   return layers > 1 ? `layer ${layer} of ${whole}` : whole;
 }
 
+/** The same, with the twin that a cut aslant parts it from. */
+export function slabPlaceName({ part, layer, twin }: Named, work: Work): string {
+  if (twin === undefined) return slabPartName(part, layer, work);
+  const whole = `blank for ${partName(part, work)} and ${partName(twin, work)}`;
+  return layer[1] > 1 ? `layer ${layer[0]} of ${whole}` : whole;
+}
+
+type Named = Pick<CutPlace, "part" | "layer" | "twin">;
+
+/** The place on the slabs of the blank that a block is cut from, its own or its twin's. */
+export const blankOf = (part: string, { slabs }: Pick<Work, "slabs">): CutPlace | null =>
+  slabs
+    .flatMap(({ used }) => used.flatMap(({ places }) => places))
+    .find((place) => place.part === part || place.twin === part) ?? null;
+
 function cutSlabs(plan: CutPlan, alike: AlikeStock, work: Work): Step {
   const [used] = alike;
   const slabs = alike.map((one) => stockName(plan, one, work.project));
   const isOne = alike.length === 1;
   const slab = isOne ? (slabs[0] ?? "") : "each slab";
-  const made = [
-    ...new Set(used.places.map((place) => slabPartName(place.part, place.layer, work))),
-  ];
+  const made = [...new Set(used.places.map((place) => slabPlaceName(place, work)))];
   const sizes = used.places.map(
-    (place) => `${slabPartName(place.part, place.layer, work)} ${work.format.sizes(place.size)}`,
+    (place) => `${slabPlaceName(place, work)} ${work.format.sizes(place.size)}`,
   );
   return makeStep({
     id: `cut-${plan.stock}-${numberOf(plan, used)}`,

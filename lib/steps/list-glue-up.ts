@@ -1,9 +1,9 @@
 import { blockSpec, foamLayers, isCutInLayers } from "../estimate/foam-layers.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Solid, SolidBlock } from "../solids/types.ts";
-import { slabPartName } from "./list-foam-cutting.ts";
+import { blankOf, slabPlaceName } from "./list-foam-cutting.ts";
 import { makeStep } from "./make-step.ts";
-import { blockName, foamName } from "./name-parts.ts";
+import { blockName, foamName, partName } from "./name-parts.ts";
 import { shapeBlock } from "./shape-block.ts";
 import type { Step } from "./types.ts";
 
@@ -28,8 +28,12 @@ function makeBlock(solid: Solid, block: SolidBlock, work: Work): Step[] {
   const spec = blockSpec(solid.id, block.id, work.project);
   const layers = foamLayers(part, work.slabs);
   const isShaped = spec !== undefined && spec.kind !== "box" && block.foam !== null;
+  const blank = blankOf(part, work);
+  // Does another wedge bring this one along? Then it is shaped with that one.
+  if (blank?.twin === part) return [];
+  const twin = blank?.twin === undefined ? {} : { twin: blank.twin };
   const name = blockName(solid.id, block.id, work);
-  const blanks = [...new Set(layers.map(({ layer }) => slabPartName(part, layer, work)))];
+  const blanks = [...new Set(layers.map((layer) => slabPlaceName(layer, work)))];
   if (isShaped && isCutInLayers(spec, block, layers)) {
     const shaped = [...new Set(layers.map(({ layer: [number] }) => `layer ${number} of ${name}`))];
     return [
@@ -37,12 +41,11 @@ function makeBlock(solid: Solid, block: SolidBlock, work: Work): Step[] {
       joinLayers(solid, block, { from: shaped, to: name, work }),
     ];
   }
-  const whole = slabPartName(part, [1, 1], work);
+  const whole = slabPlaceName({ part, layer: [1, 1], ...twin }, work);
+  const shaped = blank?.twin === undefined ? [name] : [name, partName(blank.twin, work)];
   return [
     ...(blanks.length > 0 ? [joinLayers(solid, block, { from: blanks, to: whole, work })] : []),
-    ...(isShaped
-      ? [shapeBlock({ solid: solid.id, spec, blanks: [`blank for ${name}`], shaped: [name] }, work)]
-      : []),
+    ...(isShaped ? [shapeBlock({ solid: solid.id, spec, blanks: [whole], shaped }, work)] : []),
   ];
 }
 

@@ -6,6 +6,7 @@ import { listCutting } from "./list-cutting.ts";
 import { listFitting } from "./list-fitting.ts";
 import { listFoamCutting } from "./list-foam-cutting.ts";
 import { listGlueUp } from "./list-glue-up.ts";
+import { listLengths } from "./list-lengths.ts";
 import { listLoose } from "./list-loose.ts";
 import { listPiping } from "./list-piping.ts";
 import { listSewing } from "./list-sewing.ts";
@@ -21,6 +22,7 @@ const parts: readonly (readonly [name: string, list: (work: Work) => readonly St
   ["cut the foam", listFoamCutting],
   ["glue up the blocks", listGlueUp],
   ["cut the cloth", listCutting],
+  ["cut webbing, cord and chain", listLengths],
   ["hem loose pieces", listLoose],
   ["sew on what a seam will trap", listAttaching],
   ["make the piping", listPiping],

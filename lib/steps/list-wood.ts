@@ -1,8 +1,8 @@
 import type { Work } from "../estimate/types.ts";
+import { groupAlike, type AlikeStock } from "../packing/group-alike.ts";
 import type { CutPlan } from "../packing/types.ts";
 import { isDrying } from "../estimate/drying-finish.ts";
 import { cutLines } from "./cut-lines.ts";
-import { groupAlike, type AlikeStock } from "./group-alike.ts";
 import { makeStep } from "./make-step.ts";
 import { numberOf, stockName, stockNames } from "./name-parts.ts";
 import { partLabel } from "./part-label.ts";
@@ -12,7 +12,7 @@ const group = "Wood";
 
 /** Sheets and boards: saw each, sand all, put them together. */
 export function listWood(work: Work): Step[] {
-  const plans = [...work.sheets, ...work.boards];
+  const plans = [...work.sheets, ...work.boards.filter(({ kind }) => kind === "board")];
   const sawn = plans.flatMap((plan) =>
     groupAlike(plan).map((alike) => sawStock(plan, alike, work)),
   );

@@ -1,8 +1,8 @@
 import type { Work } from "../estimate/types.ts";
 import type { BlockSpec, PrismBlock } from "../project/types.ts";
 import { makeStep } from "./make-step.ts";
-import { blockName } from "./name-parts.ts";
-import { equalWedge } from "./equal-wedge.ts";
+import { blankOf } from "./list-foam-cutting.ts";
+import { blockName, partName } from "./name-parts.ts";
 import type { Step } from "./types.ts";
 
 /** What is to be shaped: a blank, or the blank of every layer, and what each becomes. */
@@ -15,10 +15,11 @@ export interface Blanks {
 
 /** Draw the outline of a block on its blanks and cut it out. */
 export function shapeBlock({ solid, spec, blanks, shaped }: Blanks, work: Work): Step {
-  const name = blockName(solid, spec.id, work);
+  const own = blockName(solid, spec.id, work);
   const isRound = spec.kind === "cylinder" || spec.kind === "frustum";
   const isLayered = blanks.length > 1;
-  const twin = equalWedge(solid, spec, work);
+  const twin = blankOf(`${solid}/${spec.id}`, work)?.twin ?? null;
+  const name = twin === null ? own : `${own} and ${partName(twin, work)}`;
   return makeStep({
     id: `shape-${solid}-${spec.id}`,
     group: "Foam",
@@ -47,7 +48,7 @@ export function shapeBlock({ solid, spec, blanks, shaped }: Blanks, work: Work):
       twin === null
         ? []
         : [
-            `Block ${twin} is the same wedge. One slanting cut gives both from one blank, and the other blank is left over.`,
+            `One slanting cut gives both wedges from one blank. Turn one end for end: the two are alike.`,
           ],
   });
 }

@@ -106,7 +106,7 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   // ---- stock
   [
     stock("kind: yarn"),
-    '5 stock.own.kind: expected one of slab, fabric, sheet, board, zip, got "yarn". Write kind: and one of slab, fabric, sheet, board, zip.',
+    '5 stock.own.kind: expected one of slab, fabric, sheet, board, zip, length, got "yarn". Write kind: and one of slab, fabric, sheet, board, zip, length.',
   ],
   [
     stock("kind: slab, size: [1, 2]"),
@@ -126,7 +126,7 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   ],
   [
     stock("kind: slab, size: [1, 2, 3], width: 3"),
-    "5 stock.own.width: is not a key that is known here. Use one of kind, label, size, have, density, hardness, kerf, reclaimed, price.",
+    "5 stock.own.width: is not a key that is known here. Use one of kind, label, size, have, density, hardness, kerf, reclaimed, price, also, leastOffcut.",
   ],
   [
     stock("kind: fabric, width: 140, shrink: 0.03"),
@@ -321,7 +321,7 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   // ---- pieces, things to buy, the record
   [
     piece("stock: zip, size: [1, 2]"),
-    "7 pieces.strap.stock: names zip, which is a zip, not a fabric or sheet or board. Use print or ply or lath.",
+    "7 pieces.strap.stock: names zip, which is a zip, not a fabric or sheet or board or length. Use print or ply or lath.",
   ],
   [piece("stock: print"), "7 pieces.strap: has no size. Give it one of size, outline."],
   [

@@ -1,4 +1,4 @@
-import type { CutPlan, UsedStock } from "../packing/types.ts";
+import type { CutPlan, UsedStock } from "./types.ts";
 
 /** Pieces of stock that are cut in the same way, at least one. */
 export type AlikeStock = readonly [UsedStock, ...UsedStock[]];

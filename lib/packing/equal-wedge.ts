@@ -1,5 +1,5 @@
-import type { Work } from "../estimate/types.ts";
-import type { BlockSpec, Place, WedgeBlock } from "../project/types.ts";
+import type { Mm } from "../plane/types.ts";
+import type { BlockSpec, Place, Project, WedgeBlock } from "../project/types.ts";
 
 /**
  * The later wedge of the same solid and foam that is as large as this one, or null. Both come from one
@@ -7,8 +7,12 @@ import type { BlockSpec, Place, WedgeBlock } from "../project/types.ts";
  *
  * @source common practice, no source
  */
-export function equalWedge(solid: string, spec: BlockSpec, { project }: Work): string | null {
-  const own = project.solids.find(({ id }) => id === solid);
+export function equalWedge(
+  solid: string,
+  spec: BlockSpec,
+  { solids }: Pick<Project, "solids">,
+): string | null {
+  const own = solids.find(({ id }) => id === solid);
   if (own === undefined || spec.kind !== "wedge") return null;
   const wedges = own.blocks.filter(
     (one): one is WedgeBlock =>
@@ -28,4 +32,17 @@ function isAlike(one: WedgeBlock, other: WedgeBlock): boolean {
 /** Run, height and width, whichever way the wedge faces. */
 function profile({ size: [x, y, z], rises }: WedgeBlock): Place {
   return rises === "left" || rises === "right" ? [x, z, y] : [y, z, x];
+}
+
+/**
+ * The blank that a wedge and its twin come from by one cut from corner to corner: as large as the
+ * wedge, and higher by what the blade takes along the slant.
+ *
+ * @source our own sum: a cut of width k along a slant of length √(run² + height²) parts the two
+ * triangles by k across it, which is k · slant ÷ run upwards
+ */
+export function twinBlank({ size, rises }: WedgeBlock, kerf: Mm): Place {
+  const [x, y, z] = size;
+  const run = rises === "left" || rises === "right" ? x : y;
+  return [x, y, z + (kerf * Math.hypot(run, z)) / run];
 }

@@ -1,0 +1,98 @@
+import type { Count } from "../plane/types.ts";
+import { content } from "./cut-job.ts";
+import type { CutOptions } from "./make-plans.ts";
+import { nestSheets, nestedArea } from "./nest-sheets.ts";
+import type { SheetSize } from "./plan-sheets.ts";
+import type { CutPlan, Part, Shortfall, UsedStock } from "./types.ts";
+
+/**
+ * The plan by right-across cuts, or that of nested outlines where it buys less or opens less of what
+ * is on hand. The bound is the area of the parts: no plan of any kind passes it.
+ */
+export function chooseNested(
+  across: readonly CutPlan[],
+  parts: readonly Part[],
+  {
+    sheets,
+    tooLarge,
+    options,
+  }: {
+    readonly sheets: readonly SheetSize[];
+    readonly tooLarge: readonly Shortfall[];
+    readonly options: CutOptions;
+  },
+): readonly CutPlan[] {
+  const nested = parts.length === 0 ? null : nestSheets(parts, sheets, options);
+  const taken = nested?.map((used) => used.length) ?? [];
+  const isNested =
+    nested !== null &&
+    isLess(
+      taken,
+      across.map(({ needed }) => needed),
+      sheets,
+    );
+  const area = nestedArea(parts);
+  const largest = Math.max(...sheets.map(({ size }) => content(size)));
+  const pieces = Math.ceil(area / largest - 1e-9);
+  const buysOf = boundBuys(sheets, area);
+  return across.map((plan, i): CutPlan => {
+    const used: readonly UsedStock[] = isNested ? nested[i]! : plan.used;
+    const needed = used.length;
+    const buys = plan.buys && {
+      ...plan.buys,
+      ...buysOf(isNested ? taken : counts(across)),
+      pieces,
+    };
+    return {
+      ...plan,
+      used,
+      needed,
+      lowerBound: across.length === 1 ? Math.min(pieces, needed) : plan.lowerBound,
+      short: isNested && buysNothing(taken, sheets) ? tooLarge : plan.short,
+      ...(buys === undefined ? {} : { buys }),
+    };
+  });
+}
+
+const counts = (plans: readonly CutPlan[]): readonly Count[] => plans.map(({ needed }) => needed);
+
+const costOf = ({ price, size }: SheetSize, isPriced: boolean): number =>
+  (isPriced ? price : null) ?? content(size) / 1e4;
+
+const arePriced = (sheets: readonly SheetSize[]): boolean =>
+  sheets.every(({ price, isSold = true }) => !isSold || price !== null);
+
+const boughtFor = (taken: readonly Count[], sheets: readonly SheetSize[]): number =>
+  sheets.reduce(
+    (sum, sheet, i) => sum + Math.max(0, taken[i]! - sheet.have) * costOf(sheet, arePriced(sheets)),
+    0,
+  );
+
+const buysNothing = (taken: readonly Count[], sheets: readonly SheetSize[]): boolean =>
+  boughtFor(taken, sheets) === 0;
+
+/** Whether one way buys for less; if equal, opens less stock. */
+function isLess(
+  one: readonly Count[],
+  two: readonly Count[],
+  sheets: readonly SheetSize[],
+): boolean {
+  const opened = (taken: readonly Count[]): number =>
+    sheets.reduce((sum, { size }, i) => sum + taken[i]! * content(size), 0);
+  const [a, b] = [boughtFor(one, sheets), boughtFor(two, sheets)];
+  return a < b - 1e-9 || (a <= b + 1e-9 && opened(one) < opened(two) - 1e-6);
+}
+
+/** What is bought, and the least that the area of the parts leaves to buy. */
+function boundBuys(sheets: readonly SheetSize[], area: number) {
+  const isPriced = arePriced(sheets);
+  const onHand = sheets.reduce((sum, { size, have }) => sum + content(size) * have, 0);
+  const rates = sheets
+    .filter(({ isSold = true }) => isSold)
+    .map((sheet) => costOf(sheet, isPriced) / content(sheet.size));
+  return (taken: readonly Count[]) => {
+    const cost = boughtFor(taken, sheets);
+    const bound = Math.min(cost, Math.max(0, area - onHand) * Math.min(...rates));
+    return { cost, bound };
+  };
+}
