@@ -31,6 +31,7 @@ export async function buildSite(
     eleventy.disableLogger();
     await eleventy.init();
     await eleventy.write();
+    site.booklets.forEach(({ keep }) => keep?.());
     swapIn(fresh, output, site);
   } finally {
     rmSync(fresh, { recursive: true, force: true });

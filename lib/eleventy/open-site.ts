@@ -7,8 +7,10 @@ import type { Plan } from "../booklet/types.ts";
 import { checkContentFiles } from "../project/check-content-files.ts";
 import { isProjectFile } from "../project/is-project-file.ts";
 import { placeFault } from "../project/place-fault.ts";
+import type { Figure } from "../drawing/types.ts";
 import type { Project } from "../project/types.ts";
 import { displayPath, listFiles } from "./list-files.ts";
+import { type PlanCache, asKept, noCache } from "./plan-cache.ts";
 import { realStages } from "./real-stages.ts";
 import { siteAddress } from "./site-address.ts";
 import type { FileFault, Stages } from "./stages.ts";
@@ -23,6 +25,8 @@ export interface SiteBooklet {
   readonly booklet: Booklet;
   /** The same in the other everyday paper. */
   readonly otherBooklet: Booklet;
+  /** Keep what has been drawn since for the next build. */
+  readonly keep?: () => void;
 }
 
 /** A content folder, read, checked and computed. */
@@ -37,12 +41,14 @@ export interface Site {
 
 /**
  * Read every project under a folder and work out its plan. Bad files give fault lines, not errors.
- * `address` is where the site will stand on the web, if anywhere.
+ * `address` is where the site will stand on the web, if anywhere; `cache` holds what earlier builds
+ * have worked out.
  */
 export function openSite(
   content = "content",
   stages: Stages = realStages,
   address: string | null = siteAddress(),
+  cache: PlanCache = noCache,
 ): Site {
   const paths = listFiles(content).map(displayPath);
   const stray = checkContentFiles(paths);
@@ -53,7 +59,7 @@ export function openSite(
   const unread = new Set(read.faults.map(({ file }) => file));
   const tried = read.projects
     .filter(({ file }) => !unread.has(file))
-    .map((project) => tryProject(project, stages, address));
+    .map((project) => tryProject(project, stages, { address, cache }));
   const opened = tried.filter((each) => "plan" in each);
   const broken = tried.filter((each) => "message" in each);
   const geometry = opened.flatMap(({ project, plan }) =>
@@ -69,14 +75,19 @@ export function openSite(
   };
 }
 
+interface OpenOptions {
+  readonly address: string | null;
+  readonly cache: PlanCache;
+}
+
 /** A project that the program itself fails on is one fault line, so that the others are still built. */
 function tryProject(
   project: Project,
   stages: Stages,
-  address: string | null,
+  options: OpenOptions,
 ): SiteBooklet | FileFault {
   try {
-    return openProject(project, stages, address);
+    return openProject(project, stages, options);
   } catch (error) {
     if (process.env["DEBUG"] !== undefined) console.error(error);
     const reason = error instanceof Error ? error.message : String(error);
@@ -86,29 +97,32 @@ function tryProject(
   }
 }
 
-function openProject(project: Project, stages: Stages, site: string | null): SiteBooklet {
-  const plan = stages.computePlan(project);
-  const figures = remember(stages.figuresOf(plan));
+/** Work out one project and both its booklets, or take them from the cache. */
+function openProject(
+  project: Project,
+  stages: Stages,
+  { address: site, cache }: OpenOptions,
+): SiteBooklet {
+  const kept = cache.open(project);
+  const plan = kept.plan ?? asKept(stages.computePlan(project));
+  const drawn = new Map(kept.figures);
+  const figures = remember(stages.figuresOf(plan), drawn);
   const paper = choosePaper(project);
   const address = site === null ? null : `${site}/${project.slug}/`;
-  return {
-    slug: project.slug,
-    project,
-    plan,
-    figures,
-    booklet: buildBooklet(plan, figures, { paper, address }),
-    otherBooklet: buildBooklet(plan, figures, { paper: otherPaper(paper), address }),
-  };
+  const booklet = buildBooklet(plan, figures, { paper, address });
+  const otherBooklet = buildBooklet(plan, figures, { paper: otherPaper(paper), address });
+  const keep = (): void => kept.keep(plan, drawn);
+  keep();
+  return { slug: project.slug, project, plan, figures, booklet, otherBooklet, keep };
 }
 
 /** Each figure is drawn once for its room, however many pages show it. */
-function remember({ ids, draw }: FigureSource): FigureSource {
-  const drawn = new Map<string, ReturnType<typeof draw>>();
+function remember({ ids, draw }: FigureSource, drawn: Map<string, Figure>): FigureSource {
   return {
     ids,
     draw: (id, room) => {
       const key = `${id} ${room?.width} ${room?.height}`;
-      const figure = drawn.get(key) ?? draw(id, room);
+      const figure = drawn.get(key) ?? asKept(draw(id, room));
       drawn.set(key, figure);
       return figure;
     },

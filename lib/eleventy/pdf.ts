@@ -3,7 +3,7 @@ import { papers } from "../booklet/paper.ts";
 import type { Paper } from "../booklet/paper.ts";
 import { buildSite } from "./build-site.ts";
 import { browserHelp, findBrowser } from "./find-browser.ts";
-import { openSite } from "./open-site.ts";
+import { openKept } from "./open-kept.ts";
 import type { SiteBooklet } from "./open-site.ts";
 import { printBooklet } from "./print-booklet.ts";
 import { count, reportSite } from "./report-site.ts";
@@ -23,7 +23,7 @@ await runCommand(async () => {
   }
   const executable = findBrowser();
   if (executable === null) throw new Error(browserHelp);
-  const site = openSite();
+  const site = openKept();
   const unknown = positionals.filter((slug) => !site.booklets.some((each) => each.slug === slug));
   if (site.booklets.length > 0) await buildSite(site);
   const faults = reportSite(site);

@@ -21,6 +21,9 @@ test.each([
   expect(siteAddress(packageWith(homepage))).toBe(address);
 });
 
-test.each([["example.org"], ["ftp://example.org"], [7]])("%s is refused in one line", (homepage) => {
-  expect(() => siteAddress(packageWith(homepage))).toThrow(/package\.json: homepage: expected/);
-});
+test.each([["example.org"], ["ftp://example.org"], [7]])(
+  "%s is refused in one line",
+  (homepage) => {
+    expect(() => siteAddress(packageWith(homepage))).toThrow(/package\.json: homepage: expected/);
+  },
+);
