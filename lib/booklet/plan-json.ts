@@ -91,9 +91,17 @@ function jsonSolid(
 
 function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
   if (cover === null) {
-    return { panels: [], seams: [], ways: [], opening: null, refolds: null, closing: null };
+    return {
+      panels: [],
+      seams: [],
+      ways: [],
+      opening: null,
+      refolds: null,
+      closing: null,
+      sewing: null,
+    };
   }
-  const { panels, pieces, seams, ways, opening, closing, refolds } = cover;
+  const { panels, pieces, seams, passes, sewable, ways, opening, closing, refolds } = cover;
   const lay = lays.find(({ stock }) => stock === cover.fabric) ?? null;
   return {
     panels: panels.map((panel) =>
@@ -141,12 +149,28 @@ function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
             have: closing.have,
             short: closing.short,
           },
+    sewing: {
+      ok: sewable.ok,
+      faults: sewable.faults,
+      passes: passes.map((pass) => ({
+        seams: pass.seams,
+        ring: pass.isRing,
+        length: pass.length,
+        corners: pass.corners.map(({ along, clip, turn }) => ({
+          along,
+          clip,
+          turn: turn / degree,
+        })),
+        joins: pass.joins,
+        makes: pass.makes,
+      })),
+    },
   };
 }
 
 type CoverJson = Pick<
   PlanJson["solids"][string],
-  "panels" | "seams" | "ways" | "opening" | "refolds" | "closing"
+  "panels" | "seams" | "ways" | "opening" | "refolds" | "closing" | "sewing"
 >;
 
 function jsonPanel(

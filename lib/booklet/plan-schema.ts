@@ -83,6 +83,23 @@ const solid = z.strictObject({
       short: mm,
     })
     .nullable(),
+  sewing: z
+    .strictObject({
+      ok: z.boolean(),
+      faults: list(z.string()),
+      passes: list(
+        z.strictObject({
+          seams: list(z.string()),
+          ring: z.boolean(),
+          length: mm,
+          corners: list(z.strictObject({ along: mm, clip: z.string().nullable(), turn: degrees })),
+          joins: pair,
+          makes: z.string(),
+        }),
+      ),
+    })
+    .nullable()
+    .meta({ description: "The order of sewing, one entry for each time the needle goes down" }),
 });
 
 const piece = z.strictObject({

@@ -36,6 +36,7 @@ import { checkSeatDepth } from "./check-seat-depth.ts";
 import { checkSeatHeight } from "./check-seat-height.ts";
 import { checkSeatWidth } from "./check-seat-width.ts";
 import { checkSewing } from "./check-sewing.ts";
+import { checkSewingOrder } from "./check-sewing-order.ts";
 import { checkSmallParts } from "./check-small-parts.ts";
 import { checkTipping } from "./check-tipping.ts";
 import { checkTurnedPrint } from "./check-turned-print.ts";
@@ -65,6 +66,7 @@ export const checks: readonly (readonly [name: string, check: Check])[] = [
   ["turned print", checkTurnedPrint],
   ["mirrored panels", checkMirroredPanels],
   ["re-fold proof", checkRefold],
+  ["order of sewing", checkSewingOrder],
   ["eased seams", checkEasedSeams],
   ["stitch, needle and thread", checkSewing],
   ["thick crossings", checkCrossings],

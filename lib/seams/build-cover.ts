@@ -20,7 +20,8 @@ import { nameEdges } from "./name-edges.ts";
 import { orderSeams } from "./order-seams.ts";
 import { planClosing } from "./plan-closing.ts";
 import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
-import type { ComparedWay, Cover } from "./types.ts";
+import { replaySewing } from "./replay-sewing.ts";
+import type { ComparedWay, Cover, Seam, SewingPass, SewingProof } from "./types.ts";
 
 export interface CoverOptions {
   /** Put before panel ids, so that two covers of one project do not share any. */
@@ -70,10 +71,10 @@ export function buildCover(
     openState: cover.closing.kind === "hand-sewn" ? "open" : "closing",
     piped: named.piped,
   });
-  const seams = orderSeams(
+  const { seams, passes } = orderSeams(
     runs.map((run, i) => describeSeam(run, i, closesOnItself(run))),
     panels,
-    cover.closing.kind,
+    runs,
   );
   const strips = cutPiping(spec.id, seams, cover, cloth);
   const zips =
@@ -102,6 +103,8 @@ export function buildCover(
         ...(strips === null ? [] : [strips]),
       ],
       seams,
+      passes,
+      sewable: proveSewing(panels, seams, passes),
       opening: {
         ...plan,
         seams: seams.filter(({ state }) => state !== "sewn").map(({ id }) => id),
@@ -112,6 +115,17 @@ export function buildCover(
       coverSize: fitted.size,
     },
   };
+}
+
+/** Replay the order by a route of its own. */
+export function proveSewing(
+  panels: Cover["panels"],
+  seams: readonly Seam[],
+  passes: readonly SewingPass[],
+): SewingProof {
+  const edgesIn = (state: Seam["state"]) =>
+    new Set(seams.filter((seam) => seam.state === state).flatMap(({ edges }) => edges));
+  return replaySewing({ panels, passes, open: edgesIn("open"), closing: edgesIn("closing") });
 }
 
 /** Panel ids with the solid's own prefix, wherever a panel is named. */

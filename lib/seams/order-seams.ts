@@ -1,87 +1,119 @@
-import type { Count, Radians } from "../plane/types.ts";
+import type { Mm } from "../plane/types.ts";
 import type { Panel } from "../panels/types.ts";
-import type { ClosingSpec } from "../project/types.ts";
-import type { Seam } from "./types.ts";
-
-type Unordered = Omit<Seam, "order" | "makes">;
+import type { Banks } from "./cloth-banks.ts";
+import { runLength, type SeamRun } from "./find-seams.ts";
+import type { Stretch, Unordered } from "./list-stretches.ts";
+import { nameAssembly } from "./name-assembly.ts";
+import { planSewing, type Planned } from "./plan-sewing.ts";
+import { pivotTurn } from "./price-stretch.ts";
+import type { Seam, SeamCorner, SewingPass } from "./types.ts";
 
 /**
- * A sewing order in which every seam lies flat under the machine: a straight zip first while both
- * panels are flat, then darts, inward corners set in while the panels are free, short straight joins,
- * seams round corners, closed rings last. What is left open for the foam comes at the end.
- *
- * @source common practice, no source
+ * The seams in the order they are sewn, and the passes of the needle that sew them. What is left open
+ * for the foam comes at the end and has no pass.
  */
 export function orderSeams(
   seams: readonly Unordered[],
   panels: readonly Panel[],
-  closing: ClosingSpec["kind"],
-): Seam[] {
-  const assembly = new Map(panels.map(({ id }, i) => [id, i]));
-  const labels = new Map(panels.map(({ id, label }) => [id, label]));
-  const isOnlyClosing = seams.filter(({ state }) => state === "closing").length === 1;
-  const waiting = [...seams];
-  const ordered: Seam[] = [];
-  while (waiting.length > 0) {
-    const ranked = waiting.map((seam) => ({
-      seam,
-      rank: rankSeam(seam, assembly, closing, isOnlyClosing),
-    }));
-    const best = ranked.reduce((a, b) => (comesBefore(b, a) ? b : a)).seam;
-    waiting.splice(waiting.indexOf(best), 1);
-    const [a, b] = best.panels.map((panel) => assembly.get(panel)!) as [Count, Count];
-    if (best.state !== "open")
-      assembly.forEach((group, panel) => group === b && assembly.set(panel, a));
-    const members = [...assembly]
-      .filter(([, group]) => group === a)
-      .map(([panel]) => labels.get(panel)!);
-    ordered.push({
-      ...best,
-      order: ordered.length + 1,
-      makes: nameAssembly(members, panels.length),
-    });
-  }
-  return ordered;
+  runs: readonly SeamRun[],
+): { readonly seams: readonly Seam[]; readonly passes: readonly SewingPass[] } {
+  const { passes: planned, banks } = planSewing(seams, panels, runs);
+  const names = planned.map((one) =>
+    nameAssembly(
+      one.panels.map((i) => panels[i]!),
+      panels.length,
+    ),
+  );
+  const passes = planned.map((one, i): SewingPass => {
+    const members = one.stretch.banks.map((bank) => seams[bank >> 1]!);
+    const before = (bank: number): string => {
+      const panel = banks.panelOf[bank]!;
+      const need = one.needs.find((place) => planned[place]!.panels.includes(panel));
+      return need === undefined ? panels[panel]!.label : names[need]!;
+    };
+    const [bank] = one.stretch.banks as [number];
+    return {
+      number: i + 1,
+      seams: members.map(({ id }) => id),
+      edges: edgesOf(one.stretch, runs),
+      state: members[0]!.state === "closing" ? "closing" : "sewn",
+      isRing: one.stretch.isRing,
+      corners: listCorners(one, seams, { panels, banks, runs }),
+      length: one.stretch.banks.reduce((sum, each) => sum + banks.length[each]!, 0),
+      joins: [before(bank), before(bank ^ 1)],
+      makes: names[i]!,
+      panels: one.panels.map((panel) => panels[panel]!.id),
+    };
+  });
+  const order = new Map(passes.flatMap((pass) => pass.seams.map((id) => [id, pass] as const)));
+  const sequence = passes.flatMap((pass) => pass.seams);
+  const open = seams.filter(({ id }) => !order.has(id)).map(({ id }) => id);
+  return {
+    passes,
+    seams: [...sequence, ...open].map((id, i): Seam => ({
+      ...seams.find((seam) => seam.id === id)!,
+      order: i + 1,
+      makes: order.get(id)?.makes ?? "the whole cover",
+    })),
+  };
 }
 
-interface Ranked {
-  readonly seam: Unordered;
-  readonly rank: Count;
+/** Edges of the solid from the start of a stretch to its end. */
+const edgesOf = ({ banks }: Stretch, runs: readonly SeamRun[]): string[] =>
+  banks.flatMap((bank) => {
+    const edges = runs[bank >> 1]!.first.map(({ edge }) => edge);
+    return bank % 2 === 0 ? edges : edges.reverse();
+  });
+
+/** Corners within its seams and where one runs into the next, from the start of the stretch. */
+function listCorners(
+  { stretch }: Planned,
+  seams: readonly Unordered[],
+  {
+    panels,
+    banks,
+    runs,
+  }: {
+    readonly panels: readonly Panel[];
+    readonly banks: Banks;
+    readonly runs: readonly SeamRun[];
+  },
+): SeamCorner[] {
+  let start: Mm = 0;
+  return stretch.banks.flatMap((bank, i) => {
+    const { corners } = seams[bank >> 1]!;
+    const own = runLength(runs[bank >> 1]!.first);
+    const along = (at: Mm): Mm => start + (bank % 2 === 0 ? at : own - at);
+    const within = corners.map((one) => ({ ...one, along: along(one.along) }));
+    start += banks.length[bank]!;
+    const joint = stretch.joints[i];
+    const next = stretch.banks[(i + 1) % stretch.banks.length]!;
+    // A single ring has its corners already, the closing one too.
+    const isCounted = stretch.banks.length === 1 && stretch.isRing;
+    const met =
+      joint === undefined || isCounted
+        ? []
+        : cornerAtJoint(joint, [bank, next], { start, banks, panels });
+    const sorted = within.toSorted((a, b) => a.along - b.along);
+    return [...sorted, ...met];
+  });
 }
 
-function comesBefore(a: Ranked, b: Ranked): boolean {
-  if (a.rank !== b.rank) return a.rank < b.rank;
-  if (Math.abs(a.seam.length[0] - b.seam.length[0]) > 1e-6)
-    return a.seam.length[0] < b.seam.length[0];
-  return false;
-}
-
-/** A corner that turns inward by more than this has to be set in, with a clip and a pivot. */
-const setIn: Radians = -0.25;
-
-function rankSeam(
-  seam: Unordered,
-  assembly: ReadonlyMap<string, Count>,
-  closing: ClosingSpec["kind"],
-  isOnlyClosing: boolean,
-): Count {
-  const [a, b] = seam.panels;
-  const isStraight = seam.corners.length === 0 && !seam.isRing;
-  if (seam.state === "open") return 10;
-  // A zip round corners can only go in once the panels it runs along are joined.
-  if (seam.state === "closing") return closing !== "ties" && isStraight && isOnlyClosing ? 0 : 9;
-  // A dart, or a strip sewn end to end into a ring.
-  if (a === b) return 1;
-  const joins = assembly.get(a) !== assembly.get(b);
-  // Inward corners are set in while both panels still lie flat.
-  if (seam.corners.some(({ turn }) => turn < setIn)) return joins ? 2 : 6;
-  if (isStraight) return joins ? 3 : 4;
-  if (seam.isRing) return joins ? 7 : 8;
-  return joins ? 5 : 6;
-}
-
-function nameAssembly(labels: readonly string[], all: Count): string {
-  if (labels.length === all && all > 2) return "the whole cover";
-  if (labels.length <= 2) return labels.join(" with ");
-  return `${labels[0]} with ${labels.length - 1} panels joined to it`;
+function cornerAtJoint(
+  [own, other]: readonly [number, number],
+  [bank, next]: readonly [number, number],
+  {
+    start,
+    banks,
+    panels,
+  }: { readonly start: Mm; readonly banks: Banks; readonly panels: readonly Panel[] },
+): SeamCorner[] {
+  const [turn, across] = [Math.PI - own, Math.PI - other];
+  if (Math.max(Math.abs(turn), Math.abs(across)) < pivotTurn) return [];
+  const isSame = Math.abs(own - other) < pivotTurn && turn > 0;
+  // The side with more cloth in the corner has to open: at a join it does so by itself.
+  const [tight, follows] = own > other ? [bank, next] : [next ^ 1, bank ^ 1];
+  const isJoin = banks.after[tight] !== follows;
+  const clip = isSame || isJoin ? null : panels[banks.panelOf[tight]!]!.id;
+  return [{ along: start, clip, turn: Math.abs(turn) > Math.abs(across) ? turn : across }];
 }

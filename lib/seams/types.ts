@@ -22,6 +22,9 @@ export interface Cover {
   readonly panels: readonly Panel[];
   readonly pieces: readonly Piece[];
   readonly seams: readonly Seam[];
+  /** The order of sewing, one entry for each time the needle goes down. */
+  readonly passes: readonly SewingPass[];
+  readonly sewable: SewingProof;
   readonly opening: Opening | null;
   readonly closing: Closing | null;
   readonly refolds: RefoldProof;
@@ -107,6 +110,32 @@ export interface Seam {
   readonly isPiped: boolean;
   /** What the joined panels are called from here on. */
   readonly makes: string;
+}
+
+/** Seams sewn in one go, from one start to one stop. */
+export interface SewingPass {
+  readonly number: Count;
+  /** In the order the needle meets them. */
+  readonly seams: readonly string[];
+  /** Edges of the solid in the same order, from the start. */
+  readonly edges: readonly string[];
+  readonly state: "sewn" | "closing";
+  readonly isRing: boolean;
+  /** Where to stop with the needle down and turn, measured from the start. */
+  readonly corners: readonly SeamCorner[];
+  readonly length: Mm;
+  /** What is laid together, by name; the same twice where the work is sewn to itself. */
+  readonly joins: readonly [string, string];
+  /** What the work is called from here on. */
+  readonly makes: string;
+  /** Panels that hang together from here on. */
+  readonly panels: readonly string[];
+}
+
+/** Whether the order was replayed with every seam in reach, and what stood in the way. */
+export interface SewingProof {
+  readonly ok: boolean;
+  readonly faults: readonly string[];
 }
 
 /** A place along a seam where one panel's edge turns: pivot there, clip the other panel. */

@@ -1,25 +1,32 @@
 import type { Work } from "../estimate/types.ts";
-import type { Cover } from "../seams/types.ts";
+import type { Cover, SewingPass } from "../seams/types.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, seamName } from "./name-parts.ts";
 import type { Step } from "./types.ts";
 
-/** The step that sews a zip, tape or ties to the open edges. Hand sewing needs none. */
-export function fitClosing(cover: Cover, work: Work): Step[] {
+/** The step that sews a zip, tape or ties to the open edges of one pass. Hand sewing has none. */
+export function fitClosing(
+  cover: Cover,
+  pass: SewingPass,
+  { group, work }: { readonly group: string; readonly work: Work },
+): Step[] {
   const { closing } = cover;
   if (closing === null) return [];
-  const open = cover.seams.filter((seam) => seam.state !== "sewn");
+  const open = cover.seams.filter(({ id }) => pass.seams.includes(id));
+  // The first closing has the plain name; a second one is told apart by its seam.
+  const isFirst = cover.passes.find(({ state }) => state === "closing") === pass;
+  const name = isFirst ? cover.solid : `${cover.solid}-${pass.seams.join("-")}`;
   const names = open.map(({ id }) => seamName(cover, id, work));
   const panels = [...new Set(open.flatMap((seam) => seam.panels))].map((panel) =>
     panelName(cover, panel, work),
   );
   // A zip that turns a corner needs the cloth clipped and its own tape snipped there.
-  const corners = [
-    ...new Set(open.flatMap((seam) => seam.corners.flatMap(({ clip }) => clip ?? []))),
-  ].map((panel) => panelName(cover, panel, work));
+  const corners = [...new Set(pass.corners.flatMap(({ clip }) => clip ?? []))].map((panel) =>
+    panelName(cover, panel, work),
+  );
   const common = {
-    group: "Closing",
-    check: `The open run should be ${work.format.length(closing.run)}.`,
+    group,
+    check: `The open run should be ${work.format.length(pass.length)}.`,
     figure: `closing/${cover.solid}`,
   };
   const edges = names.length === 0 ? "the open edges" : `the edges of ${names.join(" and ")}`;
@@ -28,7 +35,7 @@ export function fitClosing(cover: Cover, work: Work): Step[] {
       return [
         makeStep({
           ...common,
-          id: `zip-${cover.solid}`,
+          id: `zip-${name}`,
           title: "Sew in the zip",
           actions: [
             ...corners.map(
@@ -65,7 +72,7 @@ export function fitClosing(cover: Cover, work: Work): Step[] {
       return [
         makeStep({
           ...common,
-          id: `tape-${cover.solid}`,
+          id: `tape-${name}`,
           title: "Sew on the hook-and-loop tape",
           actions: [
             `Turn in the allowance along ${edges}.`,
@@ -83,7 +90,7 @@ export function fitClosing(cover: Cover, work: Work): Step[] {
       return [
         makeStep({
           ...common,
-          id: `ties-${cover.solid}`,
+          id: `ties-${name}`,
           title: "Sew on the ties",
           actions: [
             `Turn in the allowance along ${edges}.`,

@@ -48,7 +48,15 @@ function sewOn({ id, piece, on, at }: Attachment, cover: Cover, work: Work): Ste
     ],
     uses: [label, name, "tape measure", "tailor's chalk", "pins", "sewing machine", "thread"],
     check: "It should hold when you pull at it hard.",
-    remedy: "Sew over the square once more.",
+    remedy: `Sew over the square once more.${before(panel?.id ?? null, cover)}`,
     figure: `attach/${cover.solid}/${id}`,
   });
+}
+
+/** Which seam comes too soon: after it the panel no longer lies flat by itself. */
+function before(panel: string | null, { passes }: Cover): string {
+  const first = passes.find(({ panels }) => panel !== null && panels.includes(panel));
+  return first === undefined
+    ? ""
+    : ` Do so before seam ${first.seams[0]}: after it the panel no longer lies flat by itself.`;
 }

@@ -342,6 +342,11 @@ const pairs: readonly Pair[] = [
     trips: covered({ refolds: { ok: false, worst: 12 } }),
     nearMiss: covered({ refolds: { ok: true, worst: 0.001 } }),
   },
+  {
+    finding: "sewing-order",
+    trips: covered({ sewable: { ok: false, faults: ["seam A is not one unbroken run"] } }),
+    nearMiss: covered({ sewable: { ok: true, faults: [] } }),
+  },
   { finding: "eased", trips: easing(501), nearMiss: easing(500.4) },
   {
     finding: "opening-small",

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { groupSeams } from "../../lib/steps/group-seams.ts";
+import { groupPasses } from "../../lib/steps/group-passes.ts";
 import { lintSteps } from "../../lib/steps/lint-steps.ts";
 import { makeStep, type StepGiven } from "../../lib/steps/make-step.ts";
 import { splitGroups } from "../../lib/steps/split-groups.ts";
-import { makeCover, makeSeam } from "../fixtures/plans/make.ts";
+import { makeCover } from "../fixtures/plans/make.ts";
 
 const step = (more: Partial<StepGiven> = {}) =>
   makeStep({
@@ -67,49 +67,39 @@ describe("the rules for steps", () => {
   });
 });
 
-describe("grouping seams", () => {
-  const chain = (count: number, makes: (index: number) => string) =>
+describe("grouping the passes of the needle", () => {
+  const chain = (count: number, panels: (index: number) => readonly string[]) =>
     makeCover({
       solid: "seat",
-      seams: Array.from({ length: count }, (_, index) =>
-        makeSeam({
-          id: `S${index}`,
-          panels: [`P${index}`, `P${index + 1}`],
-          order: index + 1,
-          makes: makes(index),
-        }),
-      ),
+      passes: Array.from({ length: count }, (_, index) => ({
+        number: index + 1,
+        seams: [`S${index}`],
+        edges: [],
+        state: "sewn" as const,
+        isRing: false,
+        corners: [],
+        length: 100,
+        joins: ["a", "b"] as const,
+        makes: `part ${index}`,
+        panels: panels(index),
+      })),
     });
 
-  test("no group has more than nine seams and none is lost", () => {
-    const groups = groupSeams(chain(23, () => "the cover"));
-    expect(Math.max(...groups.map(({ seams }) => seams.length))).toBeLessThanOrEqual(9);
-    expect(groups.flatMap(({ seams }) => seams).map(({ order }) => order)).toEqual(
+  test("no group has more than nine and none is lost", () => {
+    const groups = groupPasses(chain(23, () => ["P1"]));
+    expect(Math.max(...groups.map(({ passes }) => passes.length))).toBeLessThanOrEqual(9);
+    expect(groups.flatMap(({ passes }) => passes).map(({ number }) => number)).toEqual(
       Array.from({ length: 23 }, (_, index) => index + 1),
     );
   });
 
-  test("a new name starts a new group once the old one has five seams", () => {
-    expect(
-      groupSeams(chain(8, (index) => (index < 5 ? "the frame" : "the cover"))).map(
-        ({ makes }) => makes,
-      ),
-    ).toEqual(["the frame", "the cover"]);
-    expect(
-      groupSeams(chain(4, (index) => (index < 1 ? "the frame" : "the cover"))).map(
-        ({ makes }) => makes,
-      ),
-    ).toEqual(["the cover"]);
+  test("panels that have nothing to do with each other start a new group, named by what it makes", () => {
+    const groups = groupPasses(chain(8, (index) => (index < 4 ? ["P1", "P2"] : ["P3", "P4"])));
+    expect(groups.map(({ makes }) => makes)).toEqual(["part 3", "part 7"]);
   });
 
-  test("panels that have nothing to do with each other start a new group", () => {
-    const cover = makeCover({
-      solid: "seat",
-      seams: [
-        makeSeam({ id: "A", panels: ["P1", "P2"], order: 1 }),
-        makeSeam({ id: "B", panels: ["P3", "P4"], order: 2 }),
-      ],
-    });
-    expect(groupSeams(cover)).toHaveLength(2);
+  test("a group of one or two goes with the next", () => {
+    const groups = groupPasses(chain(6, (index) => (index < 2 ? ["P1", "P2"] : ["P3", "P4"])));
+    expect(groups).toHaveLength(1);
   });
 });
