@@ -5,6 +5,7 @@ import type { Work } from "../estimate/types.ts";
 import type { CoverSpec, FabricStock, Fault, Project, SolidSpec } from "../project/types.ts";
 import { buildCover } from "../seams/build-cover.ts";
 import { makeLoosePiece } from "../seams/make-pieces.ts";
+import { splitForClosing } from "../seams/split-for-closing.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import { buildSolid } from "../solids/build-solid.ts";
 import type { Solid } from "../solids/types.ts";
@@ -56,7 +57,8 @@ function buildForm(project: Project, spec: SolidSpec): Solid {
   const densities = Object.fromEntries(
     project.stock.flatMap((stock) => (stock.kind === "slab" ? [[stock.id, stock.density]] : [])),
   );
-  return buildSolid(spec, { densities, ups: spec.cover?.up ?? {} });
+  const solid = buildSolid(spec, { densities, ups: spec.cover?.up ?? {} });
+  return spec.cover === null ? solid : splitForClosing(solid, spec.cover, "").solid;
 }
 
 function coverForm(

@@ -16,6 +16,8 @@ export interface WayOptions {
   readonly cloth: ClothRules;
   /** Edges that must stay seams: piped, or left open. */
   readonly seamed: ReadonlySet<string>;
+  /** Edges in the middle of a strip that is cut in two: no panel is folded over them. */
+  readonly parted?: ReadonlySet<string>;
   /** Dotted path of the list in the front matter, for faults. */
   readonly field: string;
 }
@@ -29,7 +31,7 @@ const rules: readonly PanelRule[] = ["auto", "plain", "fewest", "least-cloth", "
 export function findWays(
   solid: Solid,
   wanted: PanelRule | readonly NamedPanel[],
-  { cloth, seamed, field }: WayOptions,
+  { cloth, seamed, parted = new Set(), field }: WayOptions,
 ): { ways: Way[]; faults: Fault[] } {
   const graph = graphSolid(solid);
   const grower = growCandidates(graph, seamed, cloth.allowance);
@@ -42,7 +44,7 @@ export function findWays(
   };
   if (typeof wanted !== "string") {
     // The author may fold over an edge that is left open or piped elsewhere: a list is taken at its word.
-    const free = growCandidates(graph, new Set(), cloth.allowance);
+    const free = growCandidates(graph, parted, cloth.allowance);
     const cost = costOf(free, "auto", cloth);
     const read = readPanelList(solid, graph, free, wanted, cost, field);
     faults.push(...read.faults);

@@ -1,4 +1,5 @@
 import type { Fault, NamedPanel } from "../project/types.ts";
+import { halfMark } from "../solids/split-face.ts";
 import type { Solid } from "../solids/types.ts";
 import { facesNamed } from "./find-face.ts";
 import type { Candidate, Grower } from "./grow-candidates.ts";
@@ -38,6 +39,16 @@ export function readPanelList(
     twice.forEach((face) => faults.push(takenTwice(at, wordOf.get(face)!, takenBy.get(face)!)));
     own.forEach((face) => takenBy.set(face, name));
     if (own.length === 0 || twice.length > 0) return [];
+    const halves = partHalves(own);
+    if (halves !== null) {
+      const parts = halves.map((half) => foldTogether(half, grower, cost));
+      const words = ["lower half", "upper half"];
+      if (parts.every((part) => part !== null))
+        return parts.map((part, half) => ({
+          name: `${name}, ${words[half]}`,
+          candidate: part!,
+        }));
+    }
     const candidate = foldTogether(own, grower, cost);
     if (candidate === null) faults.push(cannotLieFlat(at, wordOf, graph));
     return candidate === null ? [] : [{ name, candidate }];
@@ -46,6 +57,13 @@ export function readPanelList(
     .filter(({ id }) => !takenBy.has(id))
     .map(({ id }): ListedPanel => ({ name: null, candidate: grower.single(id) }));
   return { panels: [...panels, ...rest], faults };
+}
+
+/** The faces of a panel whose one strip is cut in two for a closing, half by half; else null. */
+function partHalves(faces: readonly string[]): readonly (readonly string[])[] | null {
+  const upper = faces.filter((face) => face.endsWith(halfMark));
+  const lower = faces.filter((face) => !face.endsWith(halfMark));
+  return upper.length > 0 && lower.length > 0 ? [lower, upper] : null;
 }
 
 /** The cheapest tree of folds that joins just these faces flat; null where there is none. */

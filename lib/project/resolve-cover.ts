@@ -13,6 +13,7 @@ import type {
   OpenSeam,
   PanelRule,
   Place,
+  PrintSpec,
   Stock,
   Unit,
 } from "./types.ts";
@@ -29,6 +30,15 @@ export interface CoverSetting extends FaceSetting {
  * @source common practice, no source: 1/2 in (13 mm) in soft furnishing; 1.5 cm is its metric fellow
  */
 export const usualAllowance: Readonly<Record<Unit, number>> = { in: 12.7, cm: 15, mm: 15 };
+
+/**
+ * Allowance on both edges of a zip in the middle of a strip where the author gives none: each half is
+ * cut half the boxing and this much wider.
+ *
+ * @source handbook copy, boxed cushion with zip, https://www.somethingfortheroad.com/2011/03/how-to-boxed-cushion-cover-with-a-zipper.html
+ * (half the cut boxing width and 3/4 in); 2 cm is its metric fellow
+ */
+export const zipAllowance: Readonly<Record<Unit, number>> = { in: 19.05, cm: 20, mm: 20 };
 
 /** Resolve a cover and check every face, stock and piece it names. */
 export function resolveCover(
@@ -47,6 +57,15 @@ export function resolveCover(
     seamAllowance: readOptional(ledger, `${field}.seamAllowance`, raw.seamAllowance, {
       missing: usualAllowance[ledger.units],
     }),
+    allowances: {
+      zip: readOptional(ledger, `${field}.allowances.zip`, raw.allowances?.zip, {
+        missing: raw.closing?.across === undefined ? null : zipAllowance[ledger.units],
+      }),
+      opening: readOptional(ledger, `${field}.allowances.opening`, raw.allowances?.opening, {
+        missing: null,
+      }),
+    },
+    print: resolvePrint(ledger, `${field}.print`, { raw: raw.print, ...faces }),
     ease: resolveFit(ledger, `${field}.fit`, raw.fit),
     panels: resolvePanels(ledger, `${field}.panels`, { raw: raw.panels, ...faces }),
     open: resolveOpen(ledger, `${field}.open`, { raw: raw.open, ...faces }),
@@ -54,13 +73,33 @@ export function resolveCover(
       raw.hinge === undefined
         ? null
         : readFace(ledger, `${field}.hinge`, { name: raw.hinge, ...faces }),
-    closing: resolveClosing(ledger, `${field}.closing`, { raw: raw.closing, stock }),
+    closing: resolveClosing(ledger, `${field}.closing`, {
+      raw: raw.closing,
+      isOpenGiven: raw.open !== undefined && raw.open !== "auto",
+      stock,
+      ...faces,
+    }),
     piping: resolvePiping(ledger, `${field}.piping`, { raw: raw.piping, stock, ...faces }),
     attach: Object.entries(raw.attach ?? {}).map(([id, each]) =>
       resolveAttachment(ledger, `${field}.attach.${id}`, { id, raw: each, ...setting }),
     ),
     up: Object.fromEntries(up),
     anchor: raw.anchor ?? null,
+  };
+}
+
+function resolvePrint(
+  ledger: Ledger,
+  field: string,
+  { raw, ...setting }: FaceSetting & { readonly raw: RawCover["print"] },
+): PrintSpec {
+  const read = (name: string, at: string) =>
+    readFace(ledger, `${field}.${at}`, { name, ...setting });
+  return {
+    centre: (raw?.centre ?? []).map((name, i) => read(name, `centre.${i}`)),
+    match: (raw?.match ?? []).map(([one, other], i) => {
+      return [read(one, `match.${i}.0`), read(other, `match.${i}.1`)] as const;
+    }),
   };
 }
 
@@ -137,17 +176,35 @@ function resolveOpen(
 function resolveClosing(
   ledger: Ledger,
   field: string,
-  { raw, stock }: { readonly raw: RawCover["closing"]; readonly stock: readonly Stock[] },
+  {
+    raw,
+    isOpenGiven,
+    stock,
+    ...faces
+  }: FaceSetting & {
+    readonly raw: RawCover["closing"];
+    readonly isOpenGiven: boolean;
+    readonly stock: readonly Stock[];
+  },
 ): ClosingSpec {
   if (raw === undefined) return { kind: "hand-sewn", stock: null };
-  if (raw.stock === undefined) return { kind: raw.kind, stock: null };
+  const across =
+    raw.across === undefined
+      ? null
+      : readFace(ledger, `${field}.across`, { name: raw.across, ...faces });
+  if (across !== null && isOpenGiven) {
+    const fix = "Take open out: the opening is the middle of that face";
+    report(ledger, `${field}.across`, "is given together with open", fix);
+  }
+  const where = across === null ? {} : { across };
+  if (raw.stock === undefined) return { kind: raw.kind, stock: null, ...where };
   if (raw.kind !== "zip") {
     const fix = "Take stock out, or write kind: zip";
     report(ledger, `${field}.stock`, `is not used by ${raw.kind}`, fix);
   } else {
     checkStock(ledger, `${field}.stock`, { name: raw.stock, stock, kinds: ["zip"] });
   }
-  return { kind: raw.kind, stock: raw.stock };
+  return { kind: raw.kind, stock: raw.stock, ...where };
 }
 
 function resolvePiping(

@@ -171,6 +171,9 @@ const closing = part.record(
   {
     kind: part.oneOf(["zip", "hook-and-loop", "ties", "hand-sewn"]),
     stock: part.identifier.meta({ description: "The zip stock it is taken from" }).optional(),
+    across: part.faceName
+      .meta({ description: "A strip that is cut in two along its middle for the closing" })
+      .optional(),
   },
   "a way to close",
   "Write {kind: zip, stock: long-zip}",
@@ -188,6 +191,36 @@ const piping = part.record(
   "the cord and the faces it runs round",
   "Write {cord: 5 mm, along: [pad/top]}",
 );
+
+const allowances = part
+  .record(
+    {
+      zip: part.length.meta({ description: "At edges a zip is sewn to" }).optional(),
+      opening: part.length
+        .meta({ description: "At edges closed by hand, by tape or by ties" })
+        .optional(),
+    },
+    "allowances by the kind of edge",
+    "Write {zip: 2, opening: 2.5}",
+  )
+  .meta({ description: "Allowances where they differ from seamAllowance" });
+
+const print = part
+  .record(
+    {
+      centre: faces.optional(),
+      match: z
+        .array(
+          z.tuple([part.faceName, part.faceName], tell("two faces", "Write [pad/top, pad/front]")),
+          tell("a list of pairs of faces", "Write [[pad/top, pad/front]]"),
+        )
+        .meta({ description: "Pairs of faces whose print runs on across the seam between them" })
+        .optional(),
+    },
+    "faces to centre the motif on, and pairs to match",
+    "Write {centre: [pad/top], match: [[pad/top, pad/front]]}",
+  )
+  .meta({ description: "Where a print with a repeat has to lie" });
 
 const coordinate = z.union(
   [part.length, z.literal("centre")],
@@ -210,7 +243,9 @@ const cover = part.record(
   {
     fabric: part.identifier.meta({ description: "Fabric stock the cover is cut from" }),
     seamAllowance: part.length.optional(),
+    allowances: allowances.optional(),
     fit: fit.optional(),
+    print: print.optional(),
     panels: panels.optional(),
     open: open.optional(),
     hinge: part.faceName.optional(),

@@ -153,6 +153,10 @@ export interface FrustumBlock extends BlockBase {
 export interface CoverSpec {
   readonly fabric: string;
   readonly seamAllowance: Mm;
+  /** Allowances of other edges than seams; null or left out where they have the seam allowance. */
+  readonly allowances?: { readonly zip: Mm | null; readonly opening: Mm | null };
+  /** Faces the motif is centred on, and pairs of faces the print runs on across. */
+  readonly print?: PrintSpec;
   /** Millimetres by which the cover is larger than the foam along x, y, z: negative when smaller. */
   readonly ease: Place;
   readonly panels: PanelRule | readonly NamedPanel[];
@@ -190,6 +194,13 @@ export type OpenSeam =
 export interface ClosingSpec {
   readonly kind: "zip" | "hook-and-loop" | "ties" | "hand-sewn";
   readonly stock: string | null;
+  /** A strip that is cut in two along its middle to take the closing. */
+  readonly across?: string | null;
+}
+
+export interface PrintSpec {
+  readonly centre: readonly string[];
+  readonly match: readonly (readonly [string, string])[];
 }
 
 export interface Attachment {

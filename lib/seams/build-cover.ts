@@ -11,8 +11,10 @@ import type {
   ZipStock,
 } from "../project/types.ts";
 import { buildSolid } from "../solids/build-solid.ts";
+import { splitForClosing } from "./split-for-closing.ts";
 import type { Solid } from "../solids/types.ts";
 import { cutPiping } from "./cut-piping.ts";
+import { cutUnderlaps } from "./cut-underlap.ts";
 import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
 import { fitBlocks } from "./fit-blocks.ts";
 import { makePieces } from "./make-pieces.ts";
@@ -43,11 +45,18 @@ export function buildCover(
   const cloth = project.stock.find(
     (one): one is FabricStock => one.id === cover.fabric && one.kind === "fabric",
   )!;
-  const fitted = buildSolid(
+  const whole = buildSolid(
     { ...spec, blocks: fitBlocks(spec.blocks, foam, cover.ease) },
     { ups: cover.up },
   );
-  const named = nameEdges(fitted, cover, field);
+  const split = splitForClosing(whole, cover, field);
+  const fitted = split.solid;
+  const read = nameEdges(fitted, cover, field);
+  const named = {
+    ...read,
+    open: split.edge === null ? read.open : [split.edge],
+    faults: [...split.faults, ...read.faults],
+  };
   const { ways, faults } = findWays(fitted, cover.panels, {
     cloth: {
       usableWidth: cloth.width - 2 * cloth.selvedge,
@@ -55,6 +64,7 @@ export function buildCover(
       allowance: cover.seamAllowance,
     },
     seamed: new Set([...named.piped, ...(named.open ?? [])]),
+    parted: new Set(split.edge === null ? [] : [split.edge]),
     field: `${field}.panels`,
   });
   const all = [...named.faults, ...faults];
@@ -98,9 +108,16 @@ export function buildCover(
         ...makePieces(fitted, panels, runs, seams, {
           cloth,
           allowance: cover.seamAllowance,
+          others: {
+            closing:
+              (cover.closing.kind === "zip" ? cover.allowances?.zip : cover.allowances?.opening) ??
+              cover.seamAllowance,
+            open: cover.allowances?.opening ?? cover.seamAllowance,
+          },
           attach: cover.attach,
         }),
         ...(strips === null ? [] : [strips]),
+        ...cutUnderlaps(passes, cover, { cloth, prefix }),
       ],
       seams,
       passes,

@@ -16,7 +16,15 @@ import type { Clip, Mark, Notch, Piece, PieceEdge, Seam } from "./types.ts";
 export interface PieceOptions {
   readonly cloth: FabricStock;
   readonly allowance: Mm;
+  /** Where edges differ from `allowance`. */
+  readonly others?: EdgeAllowances;
   readonly attach: readonly Attachment[];
+}
+
+/** Allowances of the edges a closing is sewn to, and of those left open. */
+export interface EdgeAllowances {
+  readonly closing: Mm;
+  readonly open: Mm;
 }
 
 /** Every panel as a piece to cut: allowances, seam letters, notches, clips and marks. */
@@ -25,8 +33,13 @@ export function makePieces(
   panels: readonly Panel[],
   runs: readonly SeamRun[],
   seams: readonly Seam[],
-  { cloth, allowance, attach }: PieceOptions,
+  { cloth, allowance, others, attach }: PieceOptions,
 ): Piece[] {
+  const allowances = {
+    sewn: allowance,
+    closing: others?.closing ?? allowance,
+    open: others?.open ?? allowance,
+  };
   const seamOf = new Map(seams.flatMap((seam) => seam.edges.map((edge) => [edge, seam] as const)));
   const runOf = new Map(runs.map((run) => [run.first[0]!.edge, run]));
   const notches: { panel: string; notch: Notch }[] = [];
@@ -38,11 +51,18 @@ export function makePieces(
   }
   return panels.map((panel): Piece => {
     const edges = panel.loops.flatMap((loop) =>
-      loop.map((side) => describeEdge(side, seamOf.get(side.edge)!, allowance)),
+      loop.map((side) => {
+        const seam = seamOf.get(side.edge)!;
+        return describeEdge(side, seam, allowances[seam.state]);
+      }),
     );
-    const outline = outlineOf(
-      panel.loops.map((loop) => loop.flatMap(({ segments }) => segments)),
-      allowance,
+    const outline = addAllowance(
+      panel.loops.map((loop) => ({
+        segments: loop.flatMap(({ segments }) => segments),
+        allowances: loop.flatMap(({ edge, segments }) =>
+          segments.map(() => allowances[seamOf.get(edge)!.state]),
+        ),
+      })),
       cloth.shrink,
     );
     return {

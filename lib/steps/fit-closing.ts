@@ -29,6 +29,7 @@ export function fitClosing(
     check: `The open run should be ${work.format.length(pass.length)}.`,
     figure: `closing/${cover.solid}`,
   };
+  const underlap = underlapOf(cover, pass);
   const edges = names.length === 0 ? "the open edges" : `the edges of ${names.join(" and ")}`;
   switch (closing.kind) {
     case "zip":
@@ -75,13 +76,23 @@ export function fitClosing(
           id: `tape-${name}`,
           title: "Sew on the hook-and-loop tape",
           actions: [
+            ...makeUnderlap(underlap),
             `Turn in the allowance along ${edges}.`,
             "Press the folds with the iron.",
-            "Pin the loop side inside one edge.",
-            "Pin the hook side to the other edge, level with the loops.",
+            ...pinUnderlap(underlap),
+            "Pin the hook side to one edge, on the strip where there is one.",
+            "Pin the loop side inside the other fold, level with the hooks.",
             "Sew round both tapes with the sewing machine.",
           ],
-          uses: [...panels, "hook-and-loop tape", "iron", "pins", "sewing machine", "thread"],
+          uses: [
+            ...panels,
+            ...(underlap === null ? [] : [underlap]),
+            "hook-and-loop tape",
+            "iron",
+            "pins",
+            "sewing machine",
+            "thread",
+          ],
           makes: names,
           remedy: "Unpick one tape if the edges do not meet level.",
         }),
@@ -93,14 +104,25 @@ export function fitClosing(
           id: `ties-${name}`,
           title: "Sew on the ties",
           actions: [
+            ...makeUnderlap(underlap),
             `Turn in the allowance along ${edges}.`,
             "Press the folds with the iron.",
+            ...pinUnderlap(underlap),
             "Mark the places of the ties evenly on both edges with tailor's chalk.",
             "Pin a tie at each mark, its end under the fold.",
             "Sew along both folds with the sewing machine.",
             "Sew each tie down once more with a cross.",
           ],
-          uses: [...panels, "ties", "tailor's chalk", "iron", "pins", "sewing machine", "thread"],
+          uses: [
+            ...panels,
+            ...(underlap === null ? [] : [underlap]),
+            "ties",
+            "tailor's chalk",
+            "iron",
+            "pins",
+            "sewing machine",
+            "thread",
+          ],
           makes: names,
           remedy: "Unpick a tie that does not face its partner.",
         }),
@@ -109,3 +131,24 @@ export function fitClosing(
       return [];
   }
 }
+
+/** What the strip behind this run of the opening is called. */
+function underlapOf(cover: Cover, pass: SewingPass): string | null {
+  const strips = cover.pieces.filter(({ panel, label }) => panel === null && isUnderlap(label));
+  const place = cover.passes.filter(({ state }) => state === "closing").indexOf(pass);
+  return strips[place]?.label ?? null;
+}
+
+const isUnderlap = (label: string): boolean => label.startsWith("underlap strip");
+
+function makeUnderlap(underlap: string | null): string[] {
+  if (underlap === null) return [];
+  return [
+    `Turn in both ends of the ${underlap} by the allowance.`,
+    "Fold the strip in half along its length, right side out.",
+    "Press it with the iron.",
+  ];
+}
+
+const pinUnderlap = (underlap: string | null): string[] =>
+  underlap === null ? [] : [`Pin the raw edges of the ${underlap} under one fold.`];

@@ -115,6 +115,8 @@ describe("reading a sound project", () => {
     expect(bench?.cover).toEqual({
       fabric: "print",
       seamAllowance: inches(5 / 8),
+      allowances: { zip: null, opening: null },
+      print: { centre: [], match: [] },
       ease: [inch / 4, inch / 4, 0],
       panels: [
         { name: "front", faces: ["base/front", "nose/around"] },
@@ -135,8 +137,10 @@ describe("reading a sound project", () => {
       ease: [0, 0, 0],
       panels: "upright",
       open: null,
-      closing: { kind: "ties", stock: null },
+      closing: { kind: "ties", stock: null, across: "one/back" },
       seamAllowance: inch / 2,
+      allowances: { zip: inches(3 / 4), opening: inch },
+      print: { centre: ["one/top"], match: [["one/top", "one/front"]] },
     });
   });
 
