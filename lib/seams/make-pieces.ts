@@ -10,7 +10,7 @@ import type { Solid } from "../solids/types.ts";
 import { addAllowance } from "./add-allowance.ts";
 import { clipForPartner, clipInwardCorners } from "./clip-corners.ts";
 import type { SeamRun } from "./find-seams.ts";
-import { markSeam } from "./mark-seams.ts";
+import { choosePatterns, markSeam } from "./mark-seams.ts";
 import type { Clip, Mark, Notch, Piece, PieceEdge, Seam } from "./types.ts";
 
 export interface PieceOptions {
@@ -44,9 +44,11 @@ export function makePieces(
   const runOf = new Map(runs.map((run) => [run.first[0]!.edge, run]));
   const notches: { panel: string; notch: Notch }[] = [];
   const clips: { panel: string; clip: Clip }[] = [];
-  for (const seam of seams) {
+  const patterns = choosePatterns(seams);
+  for (const [i, seam] of seams.entries()) {
     const run = runOf.get(seam.edges[0]!)!;
-    notches.push(...markSeam(run, seam, notches.length / 2 + 1));
+    const firstNumber = notches.length / 2 + 1;
+    notches.push(...markSeam(run, seam, { firstNumber, pattern: patterns[i]! }));
     clips.push(...clipForPartner(run, seam, allowance));
   }
   return panels.map((panel): Piece => {

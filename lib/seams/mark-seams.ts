@@ -1,4 +1,4 @@
-import type { Count, Loop, Mm, Point, Radians } from "../plane/types.ts";
+import type { Count, Loop, Mm, Point, Radians, Ratio } from "../plane/types.ts";
 import { angleOf, leftOf, scale } from "../plane/points.ts";
 import { directionAlong, pointAlong, segmentLength } from "../plane/segments.ts";
 import type { PanelSide } from "../panels/types.ts";
@@ -8,26 +8,42 @@ import type { Notch, Seam } from "./types.ts";
 /** Seams this long get two notches; shorter ones down to a hand's width get one. */
 const twoNotches: Mm = 200;
 const oneNotch: Mm = 80;
-// Off the middle and at unlike distances from the ends, so that a panel sewn on turned round shows.
-const pair = [0.3, 0.62] as const;
-const single = [0.38] as const;
-const quarters = [0.125, 0.375, 0.625, 0.875] as const;
+/** Seams nearer in length than this could be taken for one another. @source our choice */
+const alike: Mm = 15;
+
+/**
+ * Shares of the seam at which notches may lie. The grid does not fall on itself when it is turned end
+ * for end, so a panel sewn on the wrong way round shows, whatever pattern its neighbour has.
+ *
+ * @source our choice: 13 places 1/20 apart, half a place off the middle's mirror image
+ */
+const grid: readonly Ratio[] = Array.from({ length: 13 }, (_, i) => 0.2125 + i / 20);
+/** Pairs far enough apart to be told from one double notch. */
+const pairs: readonly (readonly [Ratio, Ratio])[] = grid.flatMap((a, i) =>
+  grid.slice(i + 6).map((b) => [a, b] as const),
+);
+const singles: readonly Ratio[] = [0.38, 0.29, 0.2];
+/** A quarter of the way round from one another. */
+const quarters: readonly Ratio[] = [0.125, 0.375, 0.625, 0.875];
+/** Second notches beside the first one, two or three quarters, so that only one turn fits. */
+const doubled: Ratio = 0.04;
+
+/** Which pattern of notches each seam takes: no two seams of like length on a cover share one. */
+export function choosePatterns(seams: readonly Pick<Seam, "length">[]): Count[] {
+  return seams.map(
+    ({ length: [own] }, i) =>
+      seams.slice(0, i).filter(({ length: [other] }) => Math.abs(own - other) <= alike).length,
+  );
+}
 
 /** Notches of one seam on both its panels; twins carry one number. */
 export function markSeam(
   run: SeamRun,
   seam: Pick<Seam, "id" | "isRing">,
-  firstNumber: Count,
+  { firstNumber, pattern }: { readonly firstNumber: Count; readonly pattern: Count },
 ): { panel: string; notch: Notch }[] {
   const length = runLength(run.first);
-  const shares =
-    seam.isRing && length >= twoNotches
-      ? quarters
-      : length >= twoNotches
-        ? pair
-        : length >= oneNotch
-          ? single
-          : [];
+  const shares = chooseShares(length, seam.isRing, pattern);
   return shares.flatMap((share, i) => {
     const number = firstNumber + i;
     // The partner's sides are listed in our order, but each runs the other way.
@@ -38,6 +54,14 @@ export function markSeam(
       { panel: run.second[0]!.panel, notch: { ...other, seam: seam.id, number } },
     ];
   });
+}
+
+function chooseShares(length: Mm, isRing: boolean, pattern: Count): readonly Ratio[] {
+  if (length < oneNotch) return [];
+  if (length < twoNotches) return [singles[pattern % singles.length]!];
+  if (!isRing) return pairs[pattern % pairs.length]!;
+  const doubles = 1 + (pattern % (quarters.length - 1));
+  return quarters.flatMap((share, i) => (i < doubles ? [share, share + doubled] : [share]));
 }
 
 /** A point some way along a list of sides, and the way out of the panel there. */

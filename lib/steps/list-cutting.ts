@@ -76,6 +76,7 @@ function markPieces(cover: Cover, work: Work): Step {
     .map((piece) => pieceName(piece, cover, work));
   const hasClips = cover.pieces.some((piece) => piece.clips.length > 0);
   const hasNotches = cover.pieces.some((piece) => piece.notches.length > 0);
+  const hasCrosses = cover.pieces.some((piece) => piece.marks.length > 0);
   const half = work.format.length(cover.seamAllowance / 2);
   return makeStep({
     id: `mark-${cover.solid}`,
@@ -88,8 +89,17 @@ function markPieces(cover: Cover, work: Work): Step {
       ...(hasClips
         ? ["Mark each clip line with tailor's chalk.", "Leave the clips uncut for now."]
         : []),
+      ...(hasCrosses
+        ? ["Push a pin through each cross.", "Mark the place of the pin on the right side too."]
+        : []),
     ],
-    uses: [...names, "tailor's chalk", "straightedge", ...(hasNotches ? ["cloth scissors"] : [])],
+    uses: [
+      ...names,
+      "tailor's chalk",
+      "straightedge",
+      ...(hasNotches ? ["cloth scissors"] : []),
+      ...(hasCrosses ? ["pins"] : []),
+    ],
     check:
       "Every seam letter should stand on two edges" +
       (hasNotches ? ", and every notch should have a twin with its number." : "."),

@@ -70,8 +70,8 @@ export function layTogether(seam: Seam, cover: Cover, work: Work, end = ""): str
 function match(seam: Seam, cover: Cover): string[] {
   const numbers = notchNumbers(seam, cover);
   if (numbers.length === 0) return [];
-  // Do four notches on a ring stand a quarter of the way round from one another?
-  const isQuartered = seam.isRing && numbers.length === 4;
+  // Four places on a ring stand a quarter of the way round from one another, some of them notched twice.
+  const isQuartered = seam.isRing && numbers.length > 4;
   return [`Match ${isQuartered ? "the quarter marks, " : ""}${notchWords(numbers)}.`];
 }
 

@@ -30,13 +30,16 @@ describe("a zip in the middle of the boxing", () => {
 
   // Check value C7. Handbook copy: each zip strip is half the cut boxing and 3/4 in wide.
   // https://www.somethingfortheroad.com/2011/03/how-to-boxed-cushion-cover-with-a-zipper.html
-  test.each([2, 3, 4, 5])("cuts each strip of %d in boxing half its cut width and 3/4 in", (thick) => {
-    const cover = withZip([20, 18, thick], 1 / 2, 3 / 4);
-    const front = cover.pieces.find(({ label }) => label === "pad/front")!;
-    const strips = cover.pieces.filter(({ label }) => label.startsWith("pad/back"));
-    const [boxing] = cutInches(front);
-    strips.forEach((strip) => expect(cutInches(strip)[0]).toBeCloseTo(boxing! / 2 + 3 / 4, 9));
-  });
+  test.each([2, 3, 4, 5])(
+    "cuts each strip of %d in boxing half its cut width and 3/4 in",
+    (thick) => {
+      const cover = withZip([20, 18, thick], 1 / 2, 3 / 4);
+      const front = cover.pieces.find(({ label }) => label === "pad/front")!;
+      const strips = cover.pieces.filter(({ label }) => label.startsWith("pad/back"));
+      const [boxing] = cutInches(front);
+      strips.forEach((strip) => expect(cutInches(strip)[0]).toBeCloseTo(boxing! / 2 + 3 / 4, 9));
+    },
+  );
 
   test("opens along the middle, folds back and can be sewn, the zip first", () => {
     const cover = withZip([20, 18, 3], 1 / 2, 3 / 4);
