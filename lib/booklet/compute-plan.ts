@@ -11,13 +11,15 @@ import { buildSolid } from "../solids/build-solid.ts";
 import type { Solid } from "../solids/types.ts";
 import { listStepFaults } from "../steps/list-step-faults.ts";
 import { listSteps } from "../steps/list-steps.ts";
+import { addLoosePads } from "./add-loose-pads.ts";
 import { planCuts } from "./plan-cuts.ts";
 import { planLays } from "./plan-lays.ts";
 import type { Plan } from "./types.ts";
 
 /** Work everything out, stage by stage. Pure: the same project gives the same plan. */
-export function computePlan(project: Project): Plan {
-  const format = makeFormat(project);
+export function computePlan(given: Project): Plan {
+  const format = makeFormat(given);
+  const project = addLoosePads(given, (spec) => buildForm(given, spec), format);
   const solids = project.solids.map((spec) => buildForm(project, spec));
   const built = project.solids.flatMap((spec, i) =>
     spec.cover === null
@@ -67,13 +69,16 @@ function coverForm(
   solid: Solid,
   format: (length: number) => string,
 ): { readonly cover: Cover | null; readonly faults: readonly Fault[] } {
-  const covered = project.solids.filter(({ cover }) => cover !== null);
+  // A loose pad that the program adds leaves the author's own panels their names.
+  const covered = project.solids.filter(
+    ({ cover, padOf }) => cover !== null && padOf === undefined,
+  );
   const foams = new Set([spec.foam, ...spec.blocks.map(({ foam }) => foam)]);
   const hardness = project.stock.flatMap((stock) =>
     stock.kind === "slab" && foams.has(stock.id) && stock.hardness !== null ? [stock.hardness] : [],
   );
   return buildCover(project, spec, solid, {
-    prefix: covered.length > 1 ? `${spec.id}-` : "",
+    prefix: covered.length > 1 || spec.padOf !== undefined ? `${spec.id}-` : "",
     // The hardest foam decides whether the form goes in.
     hardness: hardness.length === 0 ? null : Math.max(...hardness),
     format,

@@ -90,6 +90,8 @@ export interface SolidSpec {
   readonly foam: string | null;
   readonly blocks: readonly BlockSpec[];
   readonly cover: CoverSpec | null;
+  /** The solid that this one, a loose pad, holds the cloth down on. */
+  readonly padOf?: string;
 }
 
 interface BlockBase {

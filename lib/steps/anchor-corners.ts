@@ -13,8 +13,10 @@ export function anchorCorners(solid: Solid, cover: Cover, work: Work): Step[] {
   const lengths = inward.map(({ length }) => work.format.length(length)).join(", ");
   const anchor = work.project.solids.find(({ id }) => id === solid.id)?.cover?.anchor ?? "pad";
   const common = { id: `anchor-${solid.id}`, group: "Fitting", figure: `anchor/${solid.id}` };
+  const made = work.project.solids.find(({ padOf }) => padOf === solid.id);
   switch (anchor) {
     case "pad":
+      if (made !== undefined) return [layPad(made.id, { closed, common, work })];
       return [
         makeStep({
           ...common,
@@ -61,6 +63,35 @@ export function anchorCorners(solid: Solid, cover: Cover, work: Work): Step[] {
         }),
       ];
   }
+}
+
+/** The pad has a foam and a cover of its own: it only has to be laid in. */
+function layPad(
+  pad: string,
+  {
+    closed,
+    common,
+    work,
+  }: {
+    readonly closed: string;
+    readonly common: Pick<Step, "id" | "group" | "figure">;
+    readonly work: Work;
+  },
+): Step {
+  const cover = work.covers.find((one) => one.solid === pad);
+  const filled = `${cover?.closing ? "closed" : "filled"} ${coverName(pad)}`;
+  return makeStep({
+    ...common,
+    title: "Lay the loose pad on the seat",
+    actions: [
+      `Push the cloth of the ${closed} into the inward corners.`,
+      `Lay the ${filled} on it.`,
+      "Press the pad down into the corners.",
+    ],
+    uses: [closed, filled],
+    check: "The cloth should stay down when you slide a hand over it.",
+    remedy: "Turn the pad over: the other side may fit more closely.",
+  });
 }
 
 /** The inward edges that cloth lifts off: those along a face one sits on. */

@@ -10,18 +10,20 @@ import type { Step } from "./types.ts";
 /** From this mass on a lift is cautioned, in kilograms. As in `checks`, HSE INDG143 from memory. */
 const heavy = 16;
 
-/** Wrap, push in, close, anchor. */
+/** Wrap, push in, close; once all covers are filled, anchor. */
 export function listFitting(work: Work): Step[] {
-  return work.covers.flatMap((cover) => {
+  const pairs = work.covers.flatMap((cover) => {
     const solid = work.solids.find(({ id }) => id === cover.solid);
-    if (solid === undefined) return [];
-    return [
+    return solid === undefined ? [] : [{ cover, solid }];
+  });
+  return [
+    ...pairs.flatMap(({ cover, solid }) => [
       ...wrapFoam(solid, work),
       insertFoam(solid, cover, work),
       ...closeCover(cover, work),
-      ...anchorCorners(solid, cover, work),
-    ];
-  });
+    ]),
+    ...pairs.flatMap(({ cover, solid }) => anchorCorners(solid, cover, work)),
+  ];
 }
 
 /** What is pushed into the cover: one block, or the foam glued of several. */
