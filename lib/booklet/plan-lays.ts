@@ -22,13 +22,15 @@ export function planLays(
     const own = all.filter(({ stock }) => stock === cloth.id);
     if (own.length === 0) return [];
     const options = { copies: project.copies, unit: project.units };
-    return [
-      layStock(
-        own.map((piece) => withTwin(toLayPiece(piece), piece, own)),
-        cloth,
-        options,
-      ),
-    ];
+    const laid = own.map((piece) => withTwin(toLayPiece(piece), piece, own));
+    const lay = layStock(laid, cloth, options);
+    if (laid.every(({ printOrigin }) => printOrigin === undefined)) return [lay];
+    const free = layStock(
+      laid.map(({ printOrigin: _, ...piece }) => piece),
+      cloth,
+      options,
+    );
+    return [{ ...lay, printExtra: Math.max(0, lay.length - free.length) }];
   });
   return {
     lays,
@@ -66,14 +68,22 @@ function lengthOfWay(way: ComparedWay, cover: Cover, cloth: FabricStock, solid: 
 }
 
 /** A piece as the lay sees it: its cut line, lowest-left corner at the origin. */
-export const toLayPiece = (piece: Piece): LayPiece => ({
-  id: piece.id,
-  label: piece.label,
-  copies: piece.cut,
-  outline: toCorner(flattenLoop(piece.outline.outer)),
-  isUpright: piece.isUpright,
-  joinAllowance: Math.max(0, ...piece.edges.map(({ allowance }) => allowance)),
-});
+export function toLayPiece(piece: Piece): LayPiece {
+  const corners = flattenLoop(piece.outline.outer);
+  const { min } = pointBounds(corners);
+  const { printOrigin } = piece;
+  return {
+    id: piece.id,
+    label: piece.label,
+    copies: piece.cut,
+    outline: toCorner(corners),
+    isUpright: piece.isUpright,
+    joinAllowance: Math.max(0, ...piece.edges.map(({ allowance }) => allowance)),
+    ...(printOrigin === undefined
+      ? {}
+      : { printOrigin: [printOrigin[0] - min[0], printOrigin[1] - min[1]] as const }),
+  };
+}
 
 /** With the piece it mirrors, by the id that the lay knows it by. */
 function withTwin(laid: LayPiece, { mirrorOf }: Piece, all: readonly Piece[]): LayPiece {

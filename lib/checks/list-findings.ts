@@ -28,6 +28,7 @@ import { checkOilyRags } from "./check-oily-rags.ts";
 import { checkOpening } from "./check-opening.ts";
 import { checkParts } from "./check-parts.ts";
 import { checkPieceWidth } from "./check-piece-width.ts";
+import { checkPrintExtra } from "./check-print-extra.ts";
 import { checkReclaimedFoam } from "./check-reclaimed-foam.ts";
 import { checkRefold } from "./check-refold.ts";
 import { checkRepeat } from "./check-repeat.ts";
@@ -63,6 +64,7 @@ export const checks: readonly (readonly [name: string, check: Check])[] = [
   ["cloth on hand", checkClothStock],
   ["pieces wider than the cloth", checkPieceWidth],
   ["pattern repeat", checkRepeat],
+  ["centred and matched print", checkPrintExtra],
   ["turned print", checkTurnedPrint],
   ["mirrored panels", checkMirroredPanels],
   ["re-fold proof", checkRefold],

@@ -15,6 +15,9 @@ export function fitPieces(
 ): { readonly fitting: readonly LayPiece[]; readonly tooWide: readonly LayPiece[] } {
   const room = usableWidth(cloth) + 1e-6;
   const fits = (piece: LayPiece): boolean =>
+    (repeatOf(piece, cloth).startX ?? 0) +
+      (piece.printOrigin === undefined ? 0 : makeForm(piece.outline, 0, false).width) <=
+      room &&
     allowedTurns(piece, cloth).some((turn) => makeForm(piece.outline, turn, false).width <= room);
   return { fitting: pieces.filter(fits), tooWide: pieces.filter((piece) => !fits(piece)) };
 }
@@ -30,11 +33,28 @@ export function makeClothJob(
     outline: piece.outline,
     copies: piece.copies * sets,
     turns: allowedTurns(piece, cloth),
-    flips: cloth.isTwoFaced ? [false, true] : [false],
-    stepX: piece.isUpright ? (cloth.repeat?.across ?? 0) : 0,
-    stepY: piece.isUpright ? (cloth.repeat?.along ?? 0) : 0,
+    flips: cloth.isTwoFaced && piece.printOrigin === undefined ? [false, true] : [false],
+    ...repeatOf(piece, cloth),
   }));
   return makeStripJob(usableWidth(cloth), kinds, walls);
+}
+
+/** Where a piece may start under the repeat: at its beginning, or where its own point meets it. */
+function repeatOf(
+  { isUpright, printOrigin }: LayPiece,
+  { repeat }: FabricStock,
+): Pick<StripKind, "stepX" | "stepY" | "startX" | "startY"> {
+  if (!isUpright && printOrigin === undefined) return { stepX: 0, stepY: 0 };
+  const [stepX, stepY] = [repeat?.across ?? 0, repeat?.along ?? 0];
+  const [x, y] = printOrigin ?? [0, 0];
+  return { stepX, stepY, startX: restOf(-x, stepX), startY: restOf(-y, stepY) };
+}
+
+/** What is left over whole steps, from 0 up to one step. */
+function restOf(value: Mm, step: Mm): Mm {
+  if (step === 0) return 0;
+  const rest = ((value % step) + step) % step;
+  return step - rest < 1e-9 ? 0 : rest;
 }
 
 /**
@@ -43,6 +63,8 @@ export function makeClothJob(
  * @source common practice, no source
  */
 export function allowedTurns(piece: LayPiece, cloth: FabricStock): readonly Degrees[] {
+  // Print that has to meet is laid one way only.
+  if (piece.printOrigin !== undefined) return [0];
   if (!piece.isUpright) return [0, 90, 180, 270];
   switch (cloth.direction) {
     case "one-way":

@@ -97,18 +97,19 @@ export function snapped(
   x: Mm,
   y: Mm,
 ): { form: Count; x: Mm; y: Mm } {
-  const { stepX, stepY } = state.job.items[item]!;
+  const { stepX, stepY, startX = 0, startY = 0 } = state.job.items[item]!;
   return {
     form,
-    x: snap(x, roomX(state, form), stepX),
-    y: snap(y, roomY(state, form), stepY),
+    x: snap(x, roomX(state, form), { step: stepX, start: startX }),
+    y: snap(y, roomY(state, form), { step: stepY, start: startY }),
   };
 }
 
-function snap(value: Mm, room: Mm, step: Mm): Mm {
+function snap(value: Mm, room: Mm, { step, start }: { readonly step: Mm; readonly start: Mm }): Mm {
   const held = Math.min(Math.max(value, 0), room);
   if (step === 0) return held;
-  return Math.min(Math.round(held / step), Math.floor(room / step + 1e-9)) * step;
+  const most = Math.floor((room - start) / step + 1e-9);
+  return start + Math.max(0, Math.min(Math.round((held - start) / step), most)) * step;
 }
 
 /** Keep the few best places, best first. */

@@ -58,7 +58,12 @@ function chordAt(polygon: Polygon, x: Mm): Mm {
 function steppedMiddle(job: StripJob): Mm {
   const wide = job.items.filter((item) => {
     const forms = item.forms.map((form) => job.forms[form]!);
-    return item.stepY > 0 && forms.every((form) => isWideRectangle(form, item, job.width));
+    // Pieces that start elsewhere in the repeat may follow closer.
+    return (
+      item.stepY > 0 &&
+      (item.startY ?? 0) === 0 &&
+      forms.every((form) => isWideRectangle(form, item, job.width))
+    );
   });
   let sum = 0;
   let spare = 0;

@@ -92,8 +92,9 @@ function separateAnew(state: SearchState, plan: SearchPlan, patience: number): M
 function holdInside(state: SearchState): void {
   for (let i = 0; i < state.count; i++) {
     const room = Math.max(0, state.length - state.formHeight[state.form[i]!]!);
-    const { stepY } = state.job.items[i]!;
-    const highest = stepY > 0 ? Math.floor(room / stepY + 1e-9) * stepY : room;
+    const { stepY, startY = 0 } = state.job.items[i]!;
+    const highest =
+      stepY > 0 ? startY + Math.max(0, Math.floor((room - startY) / stepY + 1e-9)) * stepY : room;
     state.y[i] = Math.min(state.y[i]!, highest);
   }
 }

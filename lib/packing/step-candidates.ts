@@ -20,20 +20,24 @@ export function stepCandidates(
   isTaken: () => boolean,
 ): void {
   if (item.stepY === 0) {
-    for (let x = 0; x <= room; x += item.stepX) {
+    for (const x of multiples(item.stepX, room, item.startX)) {
       for (const y of [0, top, ...heightsAt(regions, x)]) consider(x, y);
     }
     return;
   }
   for (let row = 0; !isTaken() && row * item.stepY <= top + item.stepY; row++) {
-    const y = row * item.stepY;
-    const across = item.stepX > 0 ? multiples(item.stepX, room) : [0, ...placesAt(regions, y)];
+    const y = row * item.stepY + (item.startY ?? 0);
+    const across =
+      item.stepX > 0 ? multiples(item.stepX, room, item.startX) : [0, ...placesAt(regions, y)];
     for (const x of across) consider(x, y);
   }
 }
 
-const multiples = (step: Mm, room: Mm): readonly Mm[] =>
-  Array.from({ length: Math.floor(room / step + 1e-9) + 1 }, (_, i) => i * step);
+const multiples = (step: Mm, room: Mm, start: Mm = 0): readonly Mm[] =>
+  Array.from(
+    { length: Math.max(0, Math.floor((room - start) / step + 1e-9) + 1) },
+    (_, i) => start + i * step,
+  );
 
 /** Heights at which region edges cross an upright line. */
 function heightsAt(regions: readonly PlacedRegion[], x: Mm): readonly Mm[] {

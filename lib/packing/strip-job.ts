@@ -11,6 +11,8 @@ export interface StripKind {
   readonly flips: readonly boolean[];
   readonly stepX: Mm;
   readonly stepY: Mm;
+  readonly startX?: Mm;
+  readonly startY?: Mm;
 }
 
 /** A strip job from kinds of pieces: the copies of one kind follow one another and share forms. */
@@ -21,7 +23,7 @@ export function makeStripJob(
 ): StripJob {
   const forms: StripForm[] = [];
   const items: StripItem[] = [];
-  for (const { outline, copies, turns, flips, stepX, stepY } of kinds) {
+  for (const { outline, copies, turns, flips, stepX, stepY, startX = 0, startY = 0 } of kinds) {
     const all = placeForms(outline, turns, flips);
     // A form too wide for the strip would hang off it; where all are, they are left for the caller.
     const narrow = all.filter((form) => form.width <= width + 1e-6);
@@ -31,6 +33,8 @@ export function makeStripJob(
       area: Math.abs(polygonArea(outline)),
       stepX,
       stepY,
+      startX,
+      startY,
     };
     forms.push(...own);
     for (let copy = 0; copy < copies; copy++) items.push(item);

@@ -18,6 +18,9 @@ export interface StripItem {
   /** Where the piece may start: multiples of these across and along, 0 for anywhere. */
   readonly stepX: Mm;
   readonly stepY: Mm;
+  /** How far past a multiple it starts, across and along, where the print has to meet; 0 if left out. */
+  readonly startX?: Mm;
+  readonly startY?: Mm;
 }
 
 /** Lay items on a strip of one width, x from 0 to `width`, y from 0 up, as short as possible. */

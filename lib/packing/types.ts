@@ -23,6 +23,8 @@ export interface Lay {
   /** Length n separate lays would take, for a class set; equals `length` when copies is 1. */
   readonly separately: Mm;
   readonly places: readonly LayPlace[];
+  /** Length that centring and matching the print add; left out where nothing is centred or matched. */
+  readonly printExtra?: Mm;
   /** Pieces wider than the cloth: nothing was placed for them. */
   readonly unplaced: readonly string[];
   /** The pieces of cloth it lies on, where they are several; remnants lie beyond `length`. */

@@ -20,6 +20,7 @@ import { fitBlocks } from "./fit-blocks.ts";
 import { makePieces } from "./make-pieces.ts";
 import { nameEdges } from "./name-edges.ts";
 import { orderSeams } from "./order-seams.ts";
+import { placePrint } from "./place-print.ts";
 import { planClosing } from "./plan-closing.ts";
 import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
 import { replaySewing } from "./replay-sewing.ts";
@@ -70,6 +71,11 @@ export function buildCover(
   const all = [...named.faults, ...faults];
   if (all.length > 0) return { cover: null, fitted, faults: all };
   const panels = prefixed(ways[0]!, prefix).panels;
+  const print = placePrint(cover.print ?? { centre: [], match: [] }, fitted, panels, {
+    cloth,
+    field: `${field}.print`,
+  });
+  if (print.faults.length > 0) return { cover: null, fitted, faults: print.faults };
   const folded = new Set(panels.flatMap(({ folds }) => folds.map(({ edge }) => edge)));
   const openEdges = named.open?.filter((edge) => !folded.has(edge)) ?? null;
   const plan: OpeningPlan =
@@ -108,6 +114,7 @@ export function buildCover(
         ...makePieces(fitted, panels, runs, seams, {
           cloth,
           allowance: cover.seamAllowance,
+          origins: print.origins,
           others: {
             closing:
               (cover.closing.kind === "zip" ? cover.allowances?.zip : cover.allowances?.opening) ??

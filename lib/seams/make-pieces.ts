@@ -19,6 +19,8 @@ export interface PieceOptions {
   /** Where edges differ from `allowance`. */
   readonly others?: EdgeAllowances;
   readonly attach: readonly Attachment[];
+  /** Where panels have to lie in the repeat of the print. */
+  readonly origins?: ReadonlyMap<string, Point>;
 }
 
 /** Allowances of the edges a closing is sewn to, and of those left open. */
@@ -33,7 +35,7 @@ export function makePieces(
   panels: readonly Panel[],
   runs: readonly SeamRun[],
   seams: readonly Seam[],
-  { cloth, allowance, others, attach }: PieceOptions,
+  { cloth, allowance, others, attach, origins }: PieceOptions,
 ): Piece[] {
   const allowances = {
     sewn: allowance,
@@ -85,12 +87,18 @@ export function makePieces(
       ],
       marks: attach.flatMap((one) => markAttachment(solid, panel, one)),
       mirrorOf: panel.mirrorOf,
+      ...originOf(panel.id, origins),
       isUpright:
         cloth.direction !== "any" &&
         panel.faces.some(({ face }) => solid.faces.find(({ id }) => id === face)!.isVisible),
     };
   });
 }
+
+const originOf = (panel: string, origins?: ReadonlyMap<string, Point>) => {
+  const printOrigin = origins?.get(panel);
+  return printOrigin === undefined ? {} : { printOrigin };
+};
 
 /** A loose piece of cloth as cut: hemmed or seamed all round by one allowance. */
 export function makeLoosePiece(spec: PieceSpec, cloth: FabricStock): Piece {

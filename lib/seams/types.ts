@@ -60,6 +60,8 @@ export interface Piece {
   /** Where loose pieces are sewn on: a point and what goes there. */
   readonly marks: readonly Mark[];
   readonly mirrorOf: string | null;
+  /** Point in the plane of `outline` that lies where a repeat of the print starts; free if left out. */
+  readonly printOrigin?: Point;
   /** True when the print must stand upright on it, so that it may not be turned on the cloth. */
   readonly isUpright: boolean;
 }
@@ -186,6 +188,8 @@ export interface LayPiece {
   readonly joinAllowance?: Mm;
   /** The piece it is the mirror image of. */
   readonly mirrorOf?: string | null;
+  /** A point of the outline's plane that must lie where a repeat starts; free where left out. */
+  readonly printOrigin?: Point;
 }
 
 export interface LayRules {

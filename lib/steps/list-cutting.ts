@@ -36,6 +36,7 @@ function spreadCloth(lay: Lay, work: Work): Step {
       ...spreadLines(lay, label, work),
       ...(hasWay ? ["Turn the cloth until the print runs up the table, away from you."] : []),
       "Line up its left selvedge with the edge of the table.",
+      ...meetPrint(lay, work),
       "Mark the length of the lay with tailor's chalk.",
     ],
     uses: [label, "iron", "tape measure", "tailor's chalk"],
@@ -68,6 +69,18 @@ function spreadLines({ folded, length, sections = [] }: Lay, label: string, work
   return hasMore
     ? [...lines, "Spread each other piece of it on its own, as the lay shows."]
     : lines;
+}
+
+/** Where the lay begins in the print, once something is centred or matched on it. */
+function meetPrint({ stock, printExtra }: Lay, { project, format }: Work): string[] {
+  const fabric = project.stock.find(({ id }) => id === stock);
+  if (printExtra === undefined || fabric?.kind !== "fabric" || fabric.repeat === null) return [];
+  const { along, across } = fabric.repeat;
+  const half = (repeat: number) => format.length(repeat / 2);
+  return [
+    "Find the middle of a motif near the lower left corner.",
+    `Mark the start of the lay ${half(across)} to the left of it and ${half(along)} below it.`,
+  ];
 }
 
 function markPieces(cover: Cover, work: Work): Step {

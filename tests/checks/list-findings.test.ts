@@ -343,6 +343,11 @@ const pairs: readonly Pair[] = [
     nearMiss: covered({ refolds: { ok: true, worst: 0.001 } }),
   },
   {
+    finding: "print-extra",
+    trips: lay({ stock: "cloth", printExtra: 30 }),
+    nearMiss: lay({ stock: "cloth", printExtra: 0.5 }),
+  },
+  {
     finding: "sewing-order",
     trips: covered({ sewable: { ok: false, faults: ["seam A is not one unbroken run"] } }),
     nearMiss: covered({ sewable: { ok: true, faults: [] } }),
