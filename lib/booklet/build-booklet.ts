@@ -65,6 +65,7 @@ export function buildBooklet(
   const pages = [...before, ...after.filter((page) => page !== null)];
   return {
     slug: project.slug,
+    edition: "booklet",
     title: project.title,
     summary: project.summary,
     author: project.author,
@@ -106,4 +107,7 @@ const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   words: "end",
   record: "end",
   sources: "end",
+  brief: "front",
+  worksheet: "start",
+  lesson: "steps",
 };

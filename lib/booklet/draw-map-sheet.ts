@@ -2,6 +2,8 @@ import type { Mm, Point } from "../plane/types.ts";
 import type { Paper } from "./paper.ts";
 import type { PatternPiece, PatternSheet } from "./pattern-sheets.ts";
 import { checkMarks, loopPath, path, sheetSvg, text } from "./sheet-marks.ts";
+import { patternBounds } from "./place-pattern.ts";
+import type { LaidPiece } from "./place-pattern.ts";
 import { liveArea, sheetMargin } from "./tile-piece.ts";
 
 /** Depth kept at the top of the sheet for words. */
@@ -54,18 +56,21 @@ export function drawMapSheet(
         : [
             "Trim each sheet along its frame at the top and the left. Lay it on the dashed line of the sheet before it.",
             "The crosses of two sheets must fall on one another. Tape them flat.",
+            "A piece that fits on one sheet may share it with others: cut them apart.",
+            "No sheet is needed for a piece with square corners: the walk in the booklet is quicker and as true.",
           ]),
     ],
   };
 }
 
 function drawMap(
-  { piece, name, grid }: PatternPiece,
+  { laid, name, grid }: PatternPiece,
   [left, top]: Point,
   [width, height]: Point,
 ): string {
   const caption: Mm = 6;
-  const { min, max } = grid.bounds;
+  // The whole piece, even where only half of it has sheets.
+  const { min, max } = patternBounds(laid);
   const whole: Point = [max[0] - min[0], max[1] - min[1]];
   const shrink = Math.min(width / whole[0], (height - caption) / whole[1], 1);
   const onMap = ([x, y]: Point): Point => [
@@ -74,10 +79,11 @@ function drawMap(
   ];
   const cells = grid.tiles.map(({ row, column, corner }) => {
     // Cells are cut off at the edges of the piece, so that its map is as large as can be.
-    const [x, y] = onMap([Math.max(corner[0], min[0]), Math.min(corner[1], max[1])]);
+    const own = grid.bounds;
+    const [x, y] = onMap([Math.max(corner[0], own.min[0]), Math.min(corner[1], own.max[1])]);
     const [far, foot] = onMap([
-      Math.min(corner[0] + grid.step[0], max[0]),
-      Math.max(corner[1] - grid.step[1], min[1]),
+      Math.min(corner[0] + grid.step[0], own.max[0]),
+      Math.max(corner[1] - grid.step[1], own.min[1]),
     ]);
     const [right, low] = [far - x, foot - y];
     const mark = text([x + right / 2, y + low / 2 + 1.2], `${row}–${column}`, {
@@ -87,7 +93,7 @@ function drawMap(
     return path(`M${x} ${y}h${right}v${low}h${-right}Z`, "frame") + mark;
   });
   const outline = loopPath(
-    piece.outline.outer.map((segment) => scaled(segment, shrink)),
+    laid.piece.outline.outer.map((segment) => scaled(segment, shrink)),
     ([x, y]) => [left + x - min[0] * shrink, top + caption + max[1] * shrink - y],
   );
   const sheets = grid.tiles.length;
@@ -100,7 +106,7 @@ function drawMap(
   );
 }
 
-function scaled<Each extends PatternPiece["piece"]["outline"]["outer"][number]>(
+function scaled<Each extends LaidPiece["piece"]["outline"]["outer"][number]>(
   segment: Each,
   by: number,
 ): Each {

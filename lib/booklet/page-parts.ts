@@ -122,3 +122,20 @@ export interface Use {
 export type WordsPart =
   | { readonly kind: "prose" | "caution" | "tip"; readonly markdown: string }
   | { readonly kind: "figure"; readonly figure: Figure; readonly caption: string };
+
+/** A size to work out, with room for the working. */
+export interface Task {
+  readonly id: string;
+  readonly number: number;
+  readonly about: string;
+  /** What is given. */
+  readonly lines: readonly string[];
+  readonly ask: string;
+  /** Null where the pupil writes it. */
+  readonly answer: string | null;
+}
+
+export interface LessonStep extends StepText {
+  /** Whether its check has a size, so that the pupil writes down what was measured. */
+  readonly isMeasured: boolean;
+}

@@ -1,14 +1,17 @@
 import type { Figure } from "../drawing/types.ts";
 import type { Unit } from "../project/types.ts";
+import type { EditionName } from "./editions.ts";
 import type {
   ContentsLine,
   CutSheet,
   Fact,
+  LessonStep,
   Notice,
   ServePart,
   Source,
   StepText,
   Table,
+  Task,
   WalkText,
   WordsPart,
 } from "./page-parts.ts";
@@ -19,6 +22,7 @@ export type * from "./page-parts.ts";
 /** A finished booklet: pages as plain data. Every number in it is already text. */
 export interface Booklet {
   readonly slug: string;
+  readonly edition: EditionName;
   readonly title: string;
   readonly summary: string | null;
   readonly author: string | null;
@@ -47,7 +51,10 @@ export type BookletPage =
   | RiskPage
   | WordsPage
   | RecordPage
-  | SourcesPage;
+  | SourcesPage
+  | BriefPage
+  | WorksheetPage
+  | LessonPage;
 
 interface PageBase {
   /** Unique in the booklet; links and the contents point at it. */
@@ -173,4 +180,27 @@ export interface RecordPage extends PageBase {
 export interface SourcesPage extends PageBase {
   readonly kind: "sources";
   readonly sources: readonly Source[];
+}
+
+/** First page of a handout: what is made, and from what. */
+export interface BriefPage extends PageBase {
+  readonly kind: "brief";
+  readonly summary: string | null;
+  readonly figure: Figure | null;
+  readonly sizes: readonly Fact[];
+  readonly table: Table | null;
+  readonly tools: readonly string[];
+  readonly notices: readonly Notice[];
+}
+
+/** Sizes for pupils to work out. */
+export interface WorksheetPage extends PageBase {
+  readonly kind: "worksheet";
+  readonly tasks: readonly Task[];
+}
+
+/** The steps of one part of the work, with boxes to tick. */
+export interface LessonPage extends PageBase {
+  readonly kind: "lesson";
+  readonly steps: readonly LessonStep[];
 }

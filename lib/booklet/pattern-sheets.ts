@@ -1,10 +1,13 @@
 import type { Panel } from "../panels/types.ts";
-import type { Point } from "../plane/types.ts";
+import type { Bounds, Point } from "../plane/types.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import { drawMapSheet } from "./draw-map-sheet.ts";
+import { drawSharedSheets } from "./draw-shared-sheets.ts";
 import { drawTileSheet } from "./draw-tile-sheet.ts";
 import { papers } from "./paper.ts";
 import type { Paper, PaperName } from "./paper.ts";
+import { flip, halfOf, patternBounds, placePattern, quarterTurn } from "./place-pattern.ts";
+import type { Half, LaidPiece } from "./place-pattern.ts";
 import { tilePiece } from "./tile-piece.ts";
 import type { TileGrid } from "./tile-piece.ts";
 import type { Plan } from "./types.ts";
@@ -25,23 +28,42 @@ export interface PatternSheet {
   readonly words: readonly string[];
 }
 
-/** A piece with its tiles and the fold lines drawn on it. */
+/** A piece as it lies under its sheets. */
 export interface PatternPiece {
-  readonly piece: Piece;
+  readonly laid: LaidPiece;
   readonly name: string;
-  readonly folds: readonly (readonly Point[])[];
+  /** What is drawn of it; all of it but for a half. */
+  readonly bounds: Bounds;
+  /** The line to lay on a fold of the cloth; null for a whole piece. */
+  readonly fold: Half["fold"] | null;
   readonly grid: TileGrid;
 }
+
+/** Other ways to draw the sheets. */
+export interface PatternOptions {
+  /** Half of each piece whose halves mirror one another, to lay on a fold of the cloth. */
+  readonly halves: boolean;
+  /** Seen from the other side, to draw on the wrong side of the cloth. */
+  readonly isMirrored: boolean;
+}
+
+export const plainPatterns: PatternOptions = { halves: false, isMirrored: false };
 
 /** How many maps of pieces go on one sheet. @source our choice: three by three, each about 60 mm */
 const mapsOnSheet = 9;
 
 /**
  * Sheets for every piece that a pattern saves work on: one with a curve or a slanted edge. Pieces with
- * square corners are quicker by the walk round their outline, and are only named.
+ * square corners are quicker by the walk round their outline, and are only named. Pieces that fit whole
+ * share sheets; larger ones are cut up into tiles, turned by a quarter where that saves sheets.
  */
-export function patternSheets(plan: Plan, paperName: PaperName): Patterns {
+export function patternSheets(
+  plan: Plan,
+  paperName: PaperName,
+  options: PatternOptions = plainPatterns,
+): Patterns {
   const paper = papers[paperName];
+  const title = plan.project.title;
   const all = [
     ...plan.covers.flatMap((cover) =>
       cover.pieces.map((piece) => ({ piece, ...nameAndFolds(piece, cover) })),
@@ -49,23 +71,52 @@ export function patternSheets(plan: Plan, paperName: PaperName): Patterns {
     ...plan.pieces.map((piece) => ({ piece, name: piece.label, folds: [], sameAs: null })),
   ];
   const wanted = sharePatterns(all.filter(({ piece }) => needsPattern(piece)));
-  const tiled = wanted.map((each): PatternPiece => ({
-    ...each,
-    grid: tilePiece(each.piece, each.folds, paper),
-  }));
+  const laid = wanted.map((each) => layPattern(each, paper, options));
   const walked = all.filter(({ piece }) => !needsPattern(piece)).map(({ name }) => name);
-  const mapCount = Math.max(1, Math.ceil(tiled.length / mapsOnSheet));
+  const mapCount = Math.max(1, Math.ceil(laid.length / mapsOnSheet));
   const maps = Array.from({ length: mapCount }, (_, i) => {
-    const pieces = tiled.slice(i * mapsOnSheet, (i + 1) * mapsOnSheet);
-    return drawMapSheet(pieces, { paper, title: plan.project.title, number: i + 1 });
+    const pieces = laid.slice(i * mapsOnSheet, (i + 1) * mapsOnSheet);
+    return drawMapSheet(pieces, { paper, title, number: i + 1 });
   });
-  const tiles = tiled.flatMap((each) =>
-    each.grid.tiles.map((tile) => drawTileSheet(each, tile, { paper, title: plan.project.title })),
-  );
-  return { paper, sheets: [...maps, ...tiles], walked };
+  const whole = laid.filter(isWhole);
+  const tiles = laid
+    .filter((each) => !isWhole(each))
+    .flatMap((each) => each.grid.tiles.map((tile) => drawTileSheet(each, tile, { paper, title })));
+  return {
+    paper,
+    sheets: [...maps, ...drawSharedSheets(whole, { paper, title }), ...tiles],
+    walked,
+  };
 }
 
-type NamedPiece = Omit<PatternPiece, "grid"> & { readonly sameAs: string | null };
+/** Whether a piece fits on one sheet. */
+const isWhole = ({ grid: { rows, columns } }: PatternPiece): boolean => rows * columns === 1;
+
+/** Turn a piece the way that takes the fewest sheets; upright where both take as many. */
+function layPattern(
+  { piece, name, folds }: NamedPiece,
+  paper: Paper,
+  { halves, isMirrored }: PatternOptions,
+): PatternPiece {
+  const drawn: LaidPiece = { piece, folds, up: [0, 1] };
+  const seen = isMirrored ? placePattern(drawn, flip) : drawn;
+  const ways = [seen, placePattern(seen, quarterTurn)].map((laid): PatternPiece => {
+    const half = halves ? halfOf(laid) : null;
+    const bounds = half?.bounds ?? patternBounds(laid);
+    const words = [name, ...(half ? ["half of it"] : []), ...(isMirrored ? ["mirrored"] : [])];
+    const grid = tilePiece(laid, paper, bounds);
+    return { laid, name: words.join(", "), bounds, fold: half?.fold ?? null, grid };
+  });
+  const [upright, turned] = ways as [PatternPiece, PatternPiece];
+  return turned.grid.tiles.length < upright.grid.tiles.length ? turned : upright;
+}
+
+interface NamedPiece {
+  readonly piece: Piece;
+  readonly name: string;
+  readonly folds: readonly (readonly Point[])[];
+  readonly sameAs: string | null;
+}
 
 /** A piece that is the same as another, or its mirror image, is cut from the other's pattern. */
 function sharePatterns(pieces: readonly NamedPiece[]): readonly NamedPiece[] {

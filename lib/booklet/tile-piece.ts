@@ -1,8 +1,7 @@
-import { flattenLoop } from "../plane/flatten-loop.ts";
-import { pointBounds } from "../plane/loop-bounds.ts";
 import type { Bounds, Count, Mm, Point } from "../plane/types.ts";
-import type { Piece } from "../seams/types.ts";
 import type { Paper } from "./paper.ts";
+import { patternBounds, patternLines } from "./place-pattern.ts";
+import type { LaidPiece } from "./place-pattern.ts";
 
 /** Nothing is drawn nearer to an edge than this. @source our choice: printers leave up to 6.7 mm blank */
 export const sheetMargin: Mm = 12;
@@ -44,15 +43,14 @@ export const liveArea = ({ width, height }: Paper): Live => ({
   height: height - 2 * sheetMargin - strips.top - strips.bottom,
 });
 
-/** Cut a full-size piece up into sheets of paper. */
+/** Cut a full-size piece, or the part of it within `bounds`, up into sheets of paper. */
 export function tilePiece(
-  piece: Piece,
-  folds: readonly (readonly Point[])[],
+  laid: LaidPiece,
   paper: Paper,
+  bounds: Bounds = patternBounds(laid),
 ): TileGrid {
   const live = liveArea(paper);
-  const lines = patternLines(piece, folds);
-  const bounds = pointBounds(lines.flat());
+  const lines = patternLines(laid);
   const step = [live.width - tileOverlap, live.height - tileOverlap] as const;
   const columns = tileCount(bounds.max[0] - bounds.min[0], step[0]);
   const rows = tileCount(bounds.max[1] - bounds.min[1], step[1]);
@@ -75,36 +73,26 @@ export function tilePiece(
     columns,
     step,
     bounds,
-    tiles: tiles.filter((tile) => isCrossed(tile, live, lines)),
+    tiles: tiles.filter((tile) => isCrossed(tile, live, { lines, bounds })),
   };
 }
 
 const tileCount = (size: Mm, step: Mm): Count =>
   Math.max(1, Math.ceil((size - tileOverlap) / step - 1e-9));
 
-/** Everything that is drawn of a piece, as chains of corners. */
-function patternLines(
-  piece: Piece,
-  folds: readonly (readonly Point[])[],
-): readonly (readonly Point[])[] {
-  const loops = [
-    piece.outline.outer,
-    ...piece.outline.holes,
-    piece.finished.outer,
-    ...piece.finished.holes,
-  ];
-  const closed = loops
-    .filter((loop) => loop.length > 0)
-    .map((loop) => {
-      const corners = flattenLoop(loop);
-      return [...corners, corners[0]!];
-    });
-  return [...closed, ...folds];
-}
-
-function isCrossed({ corner }: Tile, live: Live, lines: readonly (readonly Point[])[]): boolean {
-  const [left, top] = corner;
-  const window: Bounds = { min: [left, top - live.height], max: [left + live.width, top] };
+/** Whether some line runs through the part of a sheet that lies within the bounds. */
+function isCrossed(
+  { corner: [left, top] }: Tile,
+  live: Live,
+  {
+    lines,
+    bounds: { min, max },
+  }: { readonly lines: readonly (readonly Point[])[]; readonly bounds: Bounds },
+): boolean {
+  const window: Bounds = {
+    min: [Math.max(left, min[0]), Math.max(top - live.height, min[1])],
+    max: [Math.min(left + live.width, max[0]), Math.min(top, max[1])],
+  };
   return lines.some((chain) =>
     chain.some((to, i) => i > 0 && doesCross(chain[i - 1]!, to, window)),
   );

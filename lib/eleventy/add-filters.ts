@@ -1,12 +1,16 @@
 import type { FilterContext, UserConfig } from "@11ty/eleventy";
 import nunjucks from "nunjucks";
+import { editions } from "../booklet/editions.ts";
+import type { EditionName } from "../booklet/editions.ts";
 import { makeFormat } from "../units/make-format.ts";
 import type { PaperName } from "../booklet/paper.ts";
 import { patternSheets } from "../booklet/pattern-sheets.ts";
+import type { PatternOptions } from "../booklet/pattern-sheets.ts";
 import { writePlanJson } from "../booklet/plan-json.ts";
 import type { Plan } from "../booklet/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import type { Project } from "../project/types.ts";
+import { editionOf } from "./edition-of.ts";
 import { embedFigure } from "./embed-figure.ts";
 import type { SiteBooklet } from "./open-site.ts";
 import { readShared } from "./read-shared.ts";
@@ -26,16 +30,19 @@ export function addFilters(eleventy: UserConfig): void {
   eleventy.addFilter("plan", function (project: Project) {
     return onShelf(this, project).plan;
   });
-  eleventy.addFilter("booklet", function (plan: Plan, paper?: PaperName) {
-    return bookletIn(onShelf(this, plan.project), paper);
+  eleventy.addFilter("booklet", function (plan: Plan, paper?: PaperName, edition?: EditionName) {
+    return editionOf(onShelf(this, plan.project), edition, paper);
   });
+  eleventy.addFilter("editionForm", (name: EditionName) => editions[name]);
   eleventy.addFilter("pages", function (plan: Plan) {
     return onShelf(this, plan.project).booklet.pages;
   });
   eleventy.addFilter("figure", function (plan: Plan, id: string) {
     return onShelf(this, plan.project).figures.draw(id);
   });
-  eleventy.addFilter("patterns", (plan: Plan, paper: PaperName) => patternSheets(plan, paper));
+  eleventy.addFilter("patterns", (plan: Plan, paper: PaperName, options: PatternOptions) =>
+    patternSheets(plan, paper, options),
+  );
   eleventy.addFilter("planJson", (plan: Plan) => safe(writePlanJson(plan)));
   eleventy.addFilter("length", function (value: number | readonly unknown[] | string) {
     if (typeof value !== "number") return value.length;
@@ -54,6 +61,3 @@ function onShelf({ ctx }: FilterContext, { slug }: Project): SiteBooklet {
   if (found === undefined) throw new Error(`there is no booklet called ${slug}`);
   return found;
 }
-
-const bookletIn = ({ booklet, otherBooklet }: SiteBooklet, paper?: PaperName) =>
-  paper === undefined || paper === booklet.paper.name ? booklet : otherBooklet;

@@ -2,6 +2,8 @@ import Eleventy from "@11ty/eleventy";
 import { mkdtempSync, mkdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { configure } from "./configure.ts";
+import type { Folders } from "./configure.ts";
+import { linkPrints } from "./link-prints.ts";
 import type { Site } from "./open-site.ts";
 import { swapIn } from "./swap-in.ts";
 
@@ -11,16 +13,13 @@ import { swapIn } from "./swap-in.ts";
  */
 export async function buildSite(
   site: Site,
-  {
-    content = "content",
-    output = "_site",
-  }: { readonly content?: string; readonly output?: string } = {},
+  { content = "content", output = "_site", requests = [] }: Partial<Folders> = {},
 ): Promise<void> {
   mkdirSync(content, { recursive: true });
   mkdirSync(".cache", { recursive: true });
   const fresh = mkdtempSync(join(".cache", "build-"));
   try {
-    const folders = { content, output: fresh };
+    const folders: Folders = { content, output: fresh, requests };
     const eleventy = new Eleventy(content, fresh, {
       configPath: ".eleventy.js",
       quietMode: true,
@@ -33,6 +32,7 @@ export async function buildSite(
     await eleventy.write();
     site.booklets.forEach(({ keep }) => keep?.());
     swapIn(fresh, output, site);
+    site.booklets.forEach(({ slug }) => linkPrints(output, slug));
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }

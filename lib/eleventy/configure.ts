@@ -6,11 +6,14 @@ import { addFilters } from "./add-filters.ts";
 import { addOutputs } from "./add-outputs.ts";
 import { displayPath } from "./list-files.ts";
 import type { Site, SiteBooklet } from "./open-site.ts";
+import type { PrintRequest } from "./print-request.ts";
 
 export interface Folders {
   /** Where the project files lie. */
   readonly content: string;
   readonly output: string;
+  /** Prints whose pages are to be written beside the usual ones. */
+  readonly requests?: readonly PrintRequest[];
 }
 
 const refusedKeys = [
@@ -28,7 +31,7 @@ const refusedKeys = [
 export function configure(
   eleventy: UserConfig,
   site: Site,
-  { content, output }: Folders = { content: "content", output: "_site" },
+  { content, output, requests = [] }: Folders = { content: "content", output: "_site" },
 ): object {
   refuseCode(eleventy);
   site.refused.forEach((file) => eleventy.ignores.add(file));
@@ -40,7 +43,7 @@ export function configure(
   eleventy.addGlobalData("eleventyComputed", computedData(site));
   eleventy.addGlobalData("shelf", new Map(site.booklets.map((each) => [each.slug, each])));
   addFilters(eleventy);
-  addOutputs(eleventy, site);
+  addOutputs(eleventy, site, requests);
   for (const watched of ["./lib/", "./layouts/", "./shared/", "./content/"]) {
     eleventy.addWatchTarget(watched, { resetConfig: true });
   }

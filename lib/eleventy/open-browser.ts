@@ -10,8 +10,22 @@ const quiet = [
   "--disable-sync",
 ];
 
+const running = new Set<Browser>();
+
 /** Start the browser at a path, out of sight. As root it must run without its sandbox. */
-export function openBrowser(executablePath: string): Promise<Browser> {
+export async function openBrowser(executablePath: string): Promise<Browser> {
   const isRoot = process.getuid?.() === 0;
-  return chromium.launch({ executablePath, args: isRoot ? [...quiet, "--no-sandbox"] : quiet });
+  const browser = await chromium.launch({
+    executablePath,
+    args: isRoot ? [...quiet, "--no-sandbox"] : quiet,
+    handleSIGINT: false, // Our own commands close every browser before they leave.
+  });
+  running.add(browser);
+  browser.on("disconnected", () => running.delete(browser));
+  return browser;
+}
+
+/** Close every browser that is still open. */
+export async function closeBrowsers(): Promise<void> {
+  await Promise.allSettled([...running].map((browser) => browser.close()));
 }

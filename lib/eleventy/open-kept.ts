@@ -7,5 +7,5 @@ import { siteAddress } from "./site-address.ts";
 const planFolder = ".cache/plans";
 
 /** The site of the content folder, unchanged projects as the last build left them. */
-export const openKept = (): Site =>
-  openSite("content", realStages, siteAddress(), diskCache(planFolder));
+export const openKept = (content = "content"): Site =>
+  openSite(content, realStages, siteAddress(), diskCache(planFolder));

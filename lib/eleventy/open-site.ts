@@ -21,6 +21,8 @@ export interface SiteBooklet {
   readonly project: Project;
   readonly plan: Plan;
   readonly figures: FigureSource;
+  /** Where the booklet's page will stand on the web, if anywhere. */
+  readonly address: string | null;
   /** In the paper of the project's country or unit. */
   readonly booklet: Booklet;
   /** The same in the other everyday paper. */
@@ -113,7 +115,7 @@ function openProject(
   const otherBooklet = buildBooklet(plan, figures, { paper: otherPaper(paper), address });
   const keep = (): void => kept.keep(plan, drawn);
   keep();
-  return { slug: project.slug, project, plan, figures, booklet, otherBooklet, keep };
+  return { slug: project.slug, project, plan, figures, address, booklet, otherBooklet, keep };
 }
 
 /** Each figure is drawn once for its room, however many pages show it. */

@@ -1,11 +1,21 @@
 import { mkdirSync, renameSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
+import { editions } from "../booklet/editions.ts";
+import type { EditionName } from "../booklet/editions.ts";
 import type { Paper } from "../booklet/paper.ts";
 import { patternSheets } from "../booklet/pattern-sheets.ts";
+import { editionOf } from "./edition-of.ts";
 import { finishPdf } from "./finish-pdf.ts";
-import { gateBooklet, gatePatterns } from "./gate-pdf.ts";
+import type { PdfWords } from "./finish-pdf.ts";
+import { gateBooklet } from "./gate-booklet.ts";
+import { gateFolded } from "./gate-folded.ts";
+import { gatePatterns } from "./gate-patterns.ts";
+import { imposePdf } from "./impose-pdf.ts";
+import { linkPrints } from "./link-prints.ts";
 import type { SiteBooklet } from "./open-site.ts";
 import { printPage } from "./print-page.ts";
+import { pageOf, paperOf, pdfOf, requestFor } from "./print-request.ts";
+import type { PrintRequest } from "./print-request.ts";
 import { readPdf } from "./read-pdf.ts";
 
 export interface PrintResult {
@@ -14,80 +24,98 @@ export interface PrintResult {
   readonly problems: readonly string[];
 }
 
-interface Job {
+interface Place {
   /** Path of the browser. */
   readonly executable: string;
   readonly output: string;
-  readonly paper: Paper;
 }
 
 /** Print one booklet and its pattern sheets. A PDF that fails its gates is not put in place. */
-export async function printBooklet(entry: SiteBooklet, job: Job): Promise<readonly PrintResult[]> {
-  return [await printPages(entry, job), await printPatterns(entry, job)];
+export async function printBooklet(
+  entry: SiteBooklet,
+  { paper, ...place }: Place & { readonly paper: Paper },
+): Promise<readonly PrintResult[]> {
+  return [
+    await printRequest(entry, requestFor(entry, "booklet", paper.name), place),
+    await printRequest(entry, requestFor(entry, "patterns", paper.name), place),
+  ];
 }
 
-async function printPages(
-  entry: SiteBooklet,
-  { executable, output, paper }: Job,
-): Promise<PrintResult> {
-  const booklet = paper.name === entry.booklet.paper.name ? entry.booklet : entry.otherBooklet;
-  const printed = await printPage(executable, pagePath(entry, { output, paper, kind: "print" }), {
-    isPaged: true,
-  });
-  const pdf = await finishPdf(printed.pdf, booklet);
-  const facts = await readPdf(pdf);
-  const problems = [...printed.problems, ...gateBooklet(facts, booklet, paper)];
-  const file = join(output, entry.slug, `${entry.slug}${suffix(entry, paper)}.pdf`);
-  return { file: putInPlace(file, pdf, problems), pages: facts.pages.length, problems };
+interface Made {
+  readonly pdf: Uint8Array;
+  readonly pages: number;
+  readonly problems: readonly string[];
 }
 
-async function printPatterns(
+/** Print one request; its page has been built. */
+export async function printRequest(
   entry: SiteBooklet,
-  { executable, output, paper }: Job,
+  request: PrintRequest,
+  { executable, output }: Place,
 ): Promise<PrintResult> {
-  const { title, author, summary, language } = entry.booklet;
-  const printed = await printPage(
-    executable,
-    pagePath(entry, { output, paper, kind: "patterns" }),
-    {
-      isPaged: false,
-    },
-  );
-  const words = { title: `${title}: full-size patterns`, author, summary, language };
+  const page = join(output, pageOf(entry, request));
+  const { form } = request;
+  const made =
+    form === "patterns"
+      ? await makePatterns(entry, request, { executable, page })
+      : await makeEdition(entry, form, { executable, page, paper: paperOf(request) });
+  const file = join(output, pdfOf(entry, request));
+  if (made.problems.length === 0) {
+    putInPlace(file, made.pdf);
+    linkPrints(output, entry.slug);
+  }
+  return { file, pages: made.pages, problems: made.problems };
+}
+
+async function makeEdition(
+  entry: SiteBooklet,
+  name: EditionName,
+  { executable, page, paper }: { executable: string; page: string; paper: Paper },
+): Promise<Made> {
+  const booklet = editionOf(entry, name, paper.name);
+  const { label, leastType } = editions[name];
+  const words: PdfWords = {
+    ...booklet,
+    title: name === "booklet" ? booklet.title : `${booklet.title}: ${label.toLowerCase()}`,
+  };
+  const printed = await printPage(executable, page, { isPaged: true });
   const pdf = await finishPdf(printed.pdf, words);
-  const facts = await readPdf(pdf, { withPaths: true });
+  const facts = await readPdf(pdf, { withDetails: true });
   const problems = [
     ...printed.problems,
-    ...gatePatterns(facts, patternSheets(entry.plan, paper.name)),
+    ...gateBooklet(facts, booklet, { paper: booklet.paper, leastType }),
   ];
-  const file = join(output, entry.slug, `${entry.slug}-patterns${suffix(entry, paper)}.pdf`);
-  return { file: putInPlace(file, pdf, problems), pages: facts.pages.length, problems };
+  if (name !== "folded") return { pdf, pages: facts.pages.length, problems };
+  const folded = await finishPdf(await imposePdf(pdf, paper), words);
+  const sides = await readPdf(folded);
+  return {
+    pdf: folded,
+    pages: sides.pages.length,
+    problems: [...problems, ...gateFolded(sides, facts.pages.length, paper)],
+  };
 }
 
-const isOwn = ({ booklet }: SiteBooklet, paper: Paper): boolean =>
-  booklet.paper.name === paper.name;
-
-/** The project's own paper needs no mention; the other is named in the file. */
-const suffix = (entry: SiteBooklet, paper: Paper): string =>
-  isOwn(entry, paper) ? "" : `-${paper.name}`;
-
-function pagePath(
+async function makePatterns(
   entry: SiteBooklet,
-  {
-    output,
-    paper,
-    kind,
-  }: { readonly output: string; readonly paper: Paper; readonly kind: string },
-): string {
-  const folder = join(output, entry.slug, kind);
-  return join(isOwn(entry, paper) ? folder : join(folder, paper.name), "index.html");
+  { paper, patterns }: PrintRequest,
+  { executable, page }: { executable: string; page: string },
+): Promise<Made> {
+  const { title, author, summary, language } = entry.booklet;
+  const printed = await printPage(executable, page, { isPaged: false });
+  const words = { title: `${title}: full-size patterns`, author, summary, language };
+  const pdf = await finishPdf(printed.pdf, words);
+  const facts = await readPdf(pdf, { withDetails: true });
+  const sheets = patternSheets(entry.plan, paper, patterns);
+  return {
+    pdf,
+    pages: facts.pages.length,
+    problems: [...printed.problems, ...gatePatterns(facts, sheets)],
+  };
 }
 
 /** Write whole, then rename, so that no half-written PDF is ever found. */
-function putInPlace(file: string, pdf: Uint8Array, problems: readonly string[]): string {
-  if (problems.length > 0) return file;
-  mkdirSync(join(file, ".."), { recursive: true });
+function putInPlace(file: string, pdf: Uint8Array): void {
+  mkdirSync(dirname(file), { recursive: true });
   writeFileSync(`${file}.part`, pdf);
   renameSync(`${file}.part`, file);
-  return file;
 }

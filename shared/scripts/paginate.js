@@ -5,9 +5,6 @@
 (function () {
   "use strict";
 
-  // As in print.css, in millimetres: margins of the page.
-  const margins = { across: 45, down: 37 };
-
   /** paged.js 0.4.3 leaves the head of a table behind when the table runs on: set it again. */
   function repeatHeads(page) {
     page.querySelectorAll("table[data-split-from]").forEach(function (table) {
@@ -25,11 +22,11 @@
 
   /** What no page can hold whole is let run on; a step then has its words first, then its figure. */
   function loosenLongParts(body) {
-    const { paperWidth, paperHeight } = document.documentElement.dataset;
+    const { paperWidth, paperHeight, marginsAcross, marginsDown } = document.documentElement.dataset;
     const width = body.style.width;
-    body.style.width = paperWidth - margins.across + "mm";
+    body.style.width = paperWidth - marginsAcross + "mm";
     const ruler = document.createElement("div");
-    ruler.style.height = paperHeight - margins.down + "mm";
+    ruler.style.height = paperHeight - marginsDown + "mm";
     body.appendChild(ruler);
     const room = ruler.getBoundingClientRect().height;
     ruler.remove();

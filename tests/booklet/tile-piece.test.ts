@@ -9,15 +9,20 @@ import {
   tileOverlap,
   tilePiece,
 } from "../../lib/booklet/tile-piece.ts";
+import type { LaidPiece } from "../../lib/booklet/place-pattern.ts";
 import { patch } from "../fixtures/small-cover.ts";
 import { circle } from "../fixtures/small-cover.ts";
 import { plain, rectangle } from "../fixtures/small-solid.ts";
 import { smallPlan } from "../fixtures/small-plan.ts";
 
-const round = (radius: number) => ({
-  ...patch,
-  outline: plain(circle(radius)),
-  finished: plain(circle(radius - 10, radius)),
+const round = (radius: number): LaidPiece => ({
+  piece: {
+    ...patch,
+    outline: plain(circle(radius)),
+    finished: plain(circle(radius - 10, radius)),
+  },
+  folds: [],
+  up: [0, 1],
 });
 
 describe("tiling a full-size piece", () => {
@@ -38,7 +43,7 @@ describe("tiling a full-size piece", () => {
         fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
         (radius, angle) => {
           const live = liveArea(papers.a4);
-          const { tiles } = tilePiece(round(radius), [], papers.a4);
+          const { tiles } = tilePiece(round(radius), papers.a4);
           const [x, y] = [radius + radius * Math.cos(angle), radius + radius * Math.sin(angle)];
           const holding = tiles.filter(({ corner }) => {
             const [across, down] = [x - corner[0], corner[1] - y];
@@ -57,13 +62,13 @@ describe("tiling a full-size piece", () => {
   });
 
   test("leaves out sheets that carry no line, such as the middle of a great circle", () => {
-    const { rows, columns, tiles } = tilePiece(round(900), [], papers.a4);
+    const { rows, columns, tiles } = tilePiece(round(900), papers.a4);
     expect(tiles.length).toBeLessThan(rows * columns);
   });
 
   test("lets neighbours share a strip of the overlap", () => {
     const live = liveArea(papers.a4);
-    const { step } = tilePiece(round(300), [], papers.a4);
+    const { step } = tilePiece(round(300), papers.a4);
     expect(live.width - step[0]).toBe(tileOverlap);
     expect(live.height - step[1]).toBe(tileOverlap);
   });

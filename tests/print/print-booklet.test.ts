@@ -5,12 +5,13 @@ import { papers } from "../../lib/booklet/paper.ts";
 import { patternSheets } from "../../lib/booklet/pattern-sheets.ts";
 import { buildSite } from "../../lib/eleventy/build-site.ts";
 import { findBrowser } from "../../lib/eleventy/find-browser.ts";
-import { gateBooklet, gatePatterns } from "../../lib/eleventy/gate-pdf.ts";
+import { gateBooklet } from "../../lib/eleventy/gate-booklet.ts";
+import { gatePatterns } from "../../lib/eleventy/gate-patterns.ts";
 import { openSite } from "../../lib/eleventy/open-site.ts";
 import type { SiteBooklet } from "../../lib/eleventy/open-site.ts";
 import { printBooklet } from "../../lib/eleventy/print-booklet.ts";
 import { readPdf } from "../../lib/eleventy/read-pdf.ts";
-import type { PdfFacts } from "../../lib/eleventy/read-pdf.ts";
+import type { PdfFacts, PdfPage } from "../../lib/eleventy/read-pdf.ts";
 import { smallStages } from "../fixtures/small-stages.ts";
 import { goodFile, makeTempSite } from "../fixtures/temp-site.ts";
 
@@ -32,6 +33,43 @@ const squash = (text: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, "")
     .toLowerCase();
 
+interface Fault {
+  readonly name: string;
+  readonly spoil: (page: PdfPage) => PdfPage;
+  readonly says: RegExp;
+}
+
+const faultsOfPrint: readonly Fault[] = [
+  {
+    name: "a figure that is not there",
+    spoil: (page) => ({ ...page, figures: [] }),
+    says: /the figure ".+" is not in the print/,
+  },
+  {
+    name: "a row of a table that is not there",
+    spoil: (page) => ({ ...page, text: page.text.replaceAll("upright", "") }),
+    says: /the row ".+" is not in the print/,
+  },
+  {
+    name: "a drawing made of dots",
+    spoil: (page) => ({ ...page, pictures: 1 }),
+    says: /page 1: a drawing came out as a picture of dots/,
+  },
+  {
+    name: "a letter from another font",
+    spoil: (page) => ({ ...page, type: [{ font: "DejaVuSans", text: "★", points: 11 }] }),
+    says: /"★" \(U\+2605\) is set in DejaVuSans/,
+  },
+  {
+    name: "type that is too small",
+    spoil: (page) => ({
+      ...page,
+      type: page.type.map((each) => ({ ...each, points: 6 })),
+    }),
+    says: /is set in 6\.0 pt, less than 7 pt/,
+  },
+];
+
 describe.each(["a4", "letter"] as const)("printed on %s", (name) => {
   const paper = papers[name];
   let booklet: PdfFacts;
@@ -42,8 +80,8 @@ describe.each(["a4", "letter"] as const)("printed on %s", (name) => {
     const results = await printBooklet(entry, { executable, output: folder.output, paper });
     expect(results.flatMap(({ problems }) => problems)).toEqual([]);
     bytes = readFileSync(results[0]!.file);
-    booklet = await readPdf(bytes);
-    patterns = await readPdf(readFileSync(results[1]!.file), { withPaths: true });
+    booklet = await readPdf(bytes, { withDetails: true });
+    patterns = await readPdf(readFileSync(results[1]!.file), { withDetails: true });
   });
 
   // ISO 216 and ANSI/ASME Y14.1; Chromium writes whole CSS pixels, so 0.2 mm is allowed.
@@ -148,6 +186,15 @@ describe.each(["a4", "letter"] as const)("printed on %s", (name) => {
     expect(round).toHaveLength(1);
   });
 
+  // Each fault is made in what was read from a good print, so that the gates are known to look.
+  test.each(faultsOfPrint)("its gates notice $name", ({ spoil, says }) => {
+    const gate = (facts: PdfFacts): readonly string[] =>
+      gateBooklet(facts, entry.booklet, { paper, leastType: 7 });
+    expect(gate(booklet)).toEqual([]);
+    const spoilt = { ...booklet, pages: booklet.pages.map(spoil) };
+    expect(gate(spoilt).join("\n")).toMatch(says);
+  });
+
   test("its gates notice a lost step, a wrong sheet and a shrunken line", () => {
     const lost = {
       ...booklet,
@@ -156,10 +203,12 @@ describe.each(["a4", "letter"] as const)("printed on %s", (name) => {
         text: page.text.replaceAll("Snip 4", ""),
       })),
     };
-    expect(gateBooklet(lost, entry.booklet, paper)).toEqual([
+    expect(gateBooklet(lost, entry.booklet, { paper, leastType: null })).toEqual([
       expect.stringContaining("Snip 4 mm into"),
     ]);
-    expect(gateBooklet(booklet, entry.booklet, papers.a3)).toContain("page 1 is not A3");
+    expect(gateBooklet(booklet, entry.booklet, { paper: papers.a3, leastType: null })).toEqual([
+      expect.stringContaining("page 1 is not A3"),
+    ]);
     const shrunken = {
       ...patterns,
       pages: patterns.pages.map((page) => ({
