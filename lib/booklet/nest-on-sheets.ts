@@ -21,13 +21,40 @@ interface Space {
 /** White between two pieces on one sheet. @source our choice: room for scissors and a letter */
 export const nestGap: Mm = 6;
 
+type Rule = (fit: Fit) => readonly number[];
+
+interface Fit {
+  readonly at: Point;
+  readonly isTurned: boolean;
+  /** Room left over beside it and above it. */
+  readonly spare: readonly [Mm, Mm];
+}
+
+/** What makes a place the better one: the first number that is less. */
+const rules: readonly Rule[] = [
+  ({ spare }) => [Math.min(...spare)],
+  ({ spare }) => [Math.max(...spare)],
+  ({ at, isTurned }) => [at[1], at[0], isTurned ? 1 : 0],
+  ({ at, isTurned }) => [isTurned ? 1 : 0, at[1], at[0]],
+];
+
 /**
- * Put rectangles on as few sheets as a simple rule finds: the largest first, each in the tightest empty
- * place there is, turned by a quarter where that is tighter. All must fit on a sheet one way or the other.
+ * Put rectangles on few sheets: the largest first, each in the best empty place there is, turned by a
+ * quarter where that is better; of four rules for the best place, the one that takes the fewest sheets.
+ * What fits on no sheet is left out.
  *
- * @source Jylänki 2010, "A thousand ways to pack the bin": maximal rectangles, best short side
+ * @source Jylänki 2010, "A thousand ways to pack the bin": maximal rectangles
  */
 export function nestOnSheets(
+  nestlings: readonly Nestling[],
+  room: readonly [Mm, Mm],
+): readonly (readonly Nested[])[] {
+  const tried = rules.map((rule) => nestBy(rule, nestlings, room));
+  return tried.reduce((best, each) => (each.length < best.length ? each : best));
+}
+
+function nestBy(
+  rule: Rule,
   nestlings: readonly Nestling[],
   [width, height]: readonly [Mm, Mm],
 ): readonly (readonly Nested[])[] {
@@ -39,13 +66,14 @@ export function nestOnSheets(
   );
   for (const { id, size } of order) {
     const taken: readonly [Mm, Mm] = [size[0] + nestGap, size[1] + nestGap];
-    const best = sheets
-      .map((sheet) => ({ sheet, fit: tightest(sheet.free, taken) }))
-      .find(({ fit }) => fit) ?? { sheet: null, fit: tightest([whole], taken) };
-    if (!best.fit) continue; // The caller keeps what fits on no sheet apart.
-    const { at, isTurned } = best.fit;
-    const sheet = best.sheet ?? { nested: [], free: [whole] };
-    if (best.sheet === null) sheets.push(sheet);
+    const begun = sheets
+      .map((sheet) => ({ sheet, fit: bestFit(sheet.free, taken, rule) }))
+      .find(({ fit }) => fit !== null);
+    const fit = begun?.fit ?? bestFit([whole], taken, rule);
+    if (fit === null) continue;
+    const sheet = begun?.sheet ?? { nested: [], free: [whole] };
+    if (begun === undefined) sheets.push(sheet);
+    const { at, isTurned } = fit;
     sheet.nested.push({ id, at, isTurned });
     sheet.free = cutAway(sheet.free, { at, size: isTurned ? [taken[1], taken[0]] : taken });
   }
@@ -54,21 +82,27 @@ export function nestOnSheets(
 
 const area = ({ size }: Nestling): number => size[0] * size[1];
 
-function tightest(
+function bestFit(
   free: readonly Space[],
   [width, height]: readonly [Mm, Mm],
-): { readonly at: Point; readonly isTurned: boolean } | null {
+  rule: Rule,
+): Fit | null {
   const fits = free.flatMap(({ at, size }) =>
-    [false, true].flatMap((isTurned) => {
+    [false, true].flatMap((isTurned): readonly Fit[] => {
       const [w, h] = isTurned ? [height, width] : [width, height];
       const spare = [size[0] - w, size[1] - h] as const;
-      return Math.min(...spare) < -1e-9 ? [] : [{ at, isTurned, spare: Math.min(...spare) }];
+      return Math.min(...spare) < -1e-9 ? [] : [{ at, isTurned, spare }];
     }),
   );
-  return fits.reduce<(typeof fits)[number] | null>(
-    (best, each) => (best === null || each.spare < best.spare - 1e-9 ? each : best),
+  return fits.reduce<Fit | null>(
+    (best, each) => (best === null || isLess(rule(each), rule(best)) ? each : best),
     null,
   );
+}
+
+function isLess(a: readonly number[], b: readonly number[]): boolean {
+  const first = a.findIndex((value, i) => Math.abs(value - b[i]!) > 1e-9);
+  return first >= 0 && a[first]! < b[first]!;
 }
 
 /** What is left of each empty place round a rectangle, those inside another left out. */

@@ -1,8 +1,10 @@
 import type { FilterContext, UserConfig } from "@11ty/eleventy";
 import nunjucks from "nunjucks";
+import { buildCard } from "../booklet/build-card.ts";
 import { editions } from "../booklet/editions.ts";
 import type { EditionName } from "../booklet/editions.ts";
 import { makeFormat } from "../units/make-format.ts";
+import type { Booklet } from "../booklet/pages.ts";
 import type { PaperName } from "../booklet/paper.ts";
 import { patternSheets } from "../booklet/pattern-sheets.ts";
 import type { PatternOptions } from "../booklet/pattern-sheets.ts";
@@ -33,6 +35,7 @@ export function addFilters(eleventy: UserConfig): void {
   eleventy.addFilter("booklet", function (plan: Plan, paper?: PaperName, edition?: EditionName) {
     return editionOf(onShelf(this, plan.project), edition, paper);
   });
+  eleventy.addFilter("card", (plan: Plan, booklet: Booklet) => buildCard(plan, booklet));
   eleventy.addFilter("editionForm", (name: EditionName) => editions[name]);
   eleventy.addFilter("pages", function (plan: Plan) {
     return onShelf(this, plan.project).booklet.pages;

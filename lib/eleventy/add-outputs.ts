@@ -1,4 +1,5 @@
 import type { UserConfig } from "@11ty/eleventy";
+import { workWords } from "../booklet/build-card.ts";
 import { listRules } from "../checks/rules.ts";
 import { planJsonSchema } from "../booklet/plan-schema.ts";
 import { copyAssets, copyPhotos } from "./copy-assets.ts";
@@ -22,7 +23,12 @@ export function addOutputs(
       .filter((request) => request.slug === entry.slug && !isAlwaysBuilt(entry, request))
       .forEach((request) => addPrint(eleventy, entry, request));
   }
-  addPage(eleventy, "index", { layout: "index.njk", address: "index.html", root: "" });
+  addPage(eleventy, "index", {
+    layout: "index.njk",
+    address: "index.html",
+    root: "",
+    works: workWords,
+  });
   addPage(eleventy, "checks", {
     layout: "checks.njk",
     address: "checks/index.html",

@@ -2,8 +2,8 @@ import type { Paper } from "../booklet/paper.ts";
 import type { Mm } from "../plane/types.ts";
 import type { PdfFacts, Type } from "./read-pdf.ts";
 
-/** How far a page may be off. Chromium writes A4 as 209.9 × 297.0 mm. */
-const pageTolerance: Mm = 0.2;
+/** How far a page may be off: Chromium sizes pages in whole pixels of 1/96 in, 0.265 mm. */
+const pageTolerance: Mm = 0.27;
 /** The one family that every page is set in; a browser puts another in for letters it lacks. */
 const family = /SourceSans3/;
 
