@@ -42,6 +42,7 @@ export function buildBooklet(
   const sources = listSources(plan.findings, plan.steps);
   const cite = citeFrom(sources);
   const shown: readonly (BookletPage | null)[] = [
+    buildWords(plan, figures),
     buildMaterials(plan, format),
     buildFoam(plan, figures, format),
     ...plan.covers.flatMap((cover) => [
@@ -57,7 +58,6 @@ export function buildBooklet(
     ...buildSteps(plan.steps, figures, { cite, link: linkUses(plan, before) }),
     buildFinish(plan, format),
     buildServe(plan, figures, format),
-    buildWords(plan, figures),
     buildRecord(plan, format),
     sources,
     buildRisk(plan),
@@ -94,6 +94,7 @@ type Part = "front" | "start" | "material" | "pieces" | "cutting" | "steps" | "e
 const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   cover: "front",
   start: "start",
+  words: "start",
   materials: "material",
   foam: "material",
   ways: "pieces",
@@ -104,7 +105,6 @@ const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   finish: "end",
   serve: "end",
   risk: "risk",
-  words: "end",
   record: "end",
   sources: "end",
   brief: "front",
