@@ -30,7 +30,7 @@ const labelPoints = (4 / 25.4) * 72;
 
 const asIs = (paper: Paper): Paper => paper;
 /** Room to punch and bind at the left. */
-const bound: Margins = { top: 19, right: 20, bottom: 18, left: 25 };
+const bound: Margins = { top: 17, right: 20, bottom: 16, left: 25 };
 /** The same, with a line for name and date over every page. */
 const named: Margins = { ...bound, top: 28 };
 

@@ -26,7 +26,7 @@ export interface Layout {
 }
 
 // As the edition sets them: margins at the head and the foot of the booklet.
-const [head, foot]: readonly [Mm, Mm] = [19, 18];
+const [head, foot]: readonly [Mm, Mm] = [17, 16];
 const mmPerPoint = 25.4 / 72;
 /** The least type of a heading, in points. */
 const headingPoints = 11.5;
