@@ -1,4 +1,5 @@
 import { benchFold as foldMany, type FoldFault } from "../panels/bench-fold.ts";
+import { readCount } from "./read-count.ts";
 
 const faults: readonly FoldFault[] = ["crash", "area", "seam", "refold"];
 
@@ -22,12 +23,4 @@ export function benchFold(words: readonly string[]): Promise<void> {
     return Promise.reject(new Error(`${failures.length} of ${runs} forms do not come back`));
   }
   return Promise.resolve();
-}
-
-function readCount(words: readonly string[], name: string, otherwise: number): number {
-  const at = words.indexOf(name);
-  if (at < 0) return otherwise;
-  const count = Number(words[at + 1]);
-  if (!Number.isInteger(count) || count < 1) throw new Error(`${name} needs a whole number`);
-  return count;
 }
