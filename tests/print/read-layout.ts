@@ -33,7 +33,7 @@ const headingPoints = 11.5;
 
 /** How the pages of a printed booklet are filled, read back from the PDF. */
 export async function readLayout(bytes: Uint8Array): Promise<Layout> {
-  const facts = await readPdf(bytes, { withPaths: true });
+  const facts = await readPdf(bytes, { withDetails: true });
   const task = getDocument({ data: new Uint8Array(bytes), verbosity: 0, useSystemFonts: false });
   const document = await task.promise;
   try {
