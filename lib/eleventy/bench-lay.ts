@@ -9,19 +9,21 @@ const percent = (share: number | null): string =>
 export function benchLay(words: readonly string[]): Promise<void> {
   const { data, effort, json } = readBenchArgs(words);
   const sets = readBenchSets<LaySet>(data, "irregular");
-  if (!json) console.log("set        pieces density  of best  of bottom-left  fault      time");
+  if (!json)
+    console.log("set        pieces density  of best  of bottom-left  fault      time       cpu");
   runBench(
     sets,
     (set) => {
-      const start = performance.now();
+      const start = { cpu: process.cpuUsage(), at: performance.now() };
       const laid = benchLaySet(set, effort);
-      const search = (performance.now() - start) / 1000;
-      return { ...compareBottomLeft(set, laid), search };
+      const search = (performance.now() - start.at) / 1000;
+      const cpu = process.cpuUsage(start.cpu).user / 1e6;
+      return { ...compareBottomLeft(set, laid), search, cpu };
     },
     (row) =>
       `${row.name.padEnd(10)} ${String(row.pieces).padStart(6)} ${row.density.toFixed(2).padStart(7)}` +
       `  ${percent(row.ofBest)}  ${percent(row.ofBottomLeft).padStart(14)}` +
-      `  ${row.fault.toExponential(1)}  ${row.search.toFixed(2).padStart(6)} s`,
+      `  ${row.fault.toExponential(1)}  ${row.search.toFixed(2).padStart(6)} s  ${row.cpu.toFixed(2).padStart(6)} s`,
     closeWith,
     json,
   );

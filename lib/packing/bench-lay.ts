@@ -33,7 +33,7 @@ export type LaidSet = Omit<LayBench, "bottomLeft" | "ofBottomLeft">;
 
 /** Lay one benchmark set and measure it. */
 export function benchLaySet(set: LaySet, effort: Effort): LaidSet {
-  const job = makeJob(set);
+  const job = readLaySet(set);
   const strip = packStrip(job, effort);
   const bestKnown = set.bestKnown ?? knownDensities[set.name] ?? null;
   const density = densityAt(job, strip.length);
@@ -50,14 +50,18 @@ export function benchLaySet(set: LaySet, effort: Effort): LaidSet {
 
 /** Set a lay beside the best bottom-left fill of the same set over all orders. */
 export function compareBottomLeft(set: LaySet, laid: LaidSet): LayBench {
-  const job = makeJob(set);
+  const job = readLaySet(set);
   const table = makeNoFitTable(job.forms);
-  const lengths = layOrders(job).map((order) => fillBottomLeft(job, table, order).length);
+  const lengths = layOrders(job).map(
+    (order) => fillBottomLeft(job, table, order)?.length ?? Infinity,
+  );
   const bottomLeft = densityAt(job, Math.min(...lengths));
   return { ...laid, bottomLeft, ofBottomLeft: laid.density / bottomLeft };
 }
 
-const makeJob = (set: LaySet): StripJob => makeStripJob(set.stripWidth, set.items.map(readItem));
+/** The strip job of a benchmark set. */
+export const readLaySet = (set: LaySet): StripJob =>
+  makeStripJob(set.stripWidth, set.items.map(readItem));
 
 const areaOf = (job: StripJob): Mm2 => job.items.reduce((sum, item) => sum + item.area, 0);
 

@@ -8,33 +8,44 @@ import type { Strip, StripItem, StripJob, StripPlace } from "./strip-types.ts";
 
 /**
  * Lay the items one by one, each at its lowest clear place, leftmost among equals, trying all its
- * forms. `order` lists every item once. Every item must fit the width in one of its forms.
+ * forms. `order` lists every item once. Every item must fit the width in one of its forms. Null as soon
+ * as the strip cannot become shorter than `limit`.
  *
  * The lowest clear place is a corner of a no-fit region, a crossing of two of their edges, or a
  * crossing with the strip's own edge, so that only these are tried.
  *
  * @source Gomes and Oliveira 2002, "A 2-exchange heuristic for nesting problems", EJOR 141
  */
-export function fillBottomLeft(job: StripJob, table: NoFitTable, order: readonly Count[]): Strip {
+export function fillBottomLeft(
+  job: StripJob,
+  table: NoFitTable,
+  order: readonly Count[],
+  limit: Mm = Infinity,
+): Strip | null {
   const placed: StripPlace[] = [];
   const places: StripPlace[] = [];
   for (const index of order) {
-    const place = findLowest(job, table, job.items[index]!, placed);
+    const place = findLowest(job, table, job.items[index]!, placed, limit);
+    if (place === null) return null;
     placed.push(place);
     places[index] = place;
   }
   return { places, length: stripLength(job, places) };
 }
 
-/** The lowest clear place of one item among others; of two forms, the one whose top is lower. */
+/**
+ * The lowest clear place of one item among others; of two forms, the one whose top is lower. Null when
+ * it would not end below `limit`.
+ */
 export function findLowest(
   job: StripJob,
   table: NoFitTable,
   item: StripItem,
   placed: readonly StripPlace[],
-): StripPlace {
+  limit: Mm,
+): StripPlace | null {
   let best: StripPlace | null = null;
-  let bestTop = Infinity;
+  let bestTop = limit - touching;
   for (const form of item.forms) {
     const { width, height } = job.forms[form]!;
     if (width > job.width + touching) continue;
@@ -44,9 +55,8 @@ export function findLowest(
     if (top > bestTop - touching && (best === null || place.x >= best.x)) continue;
     [best, bestTop] = [place, top];
   }
-  return (
-    best ?? { form: item.forms[0]!, x: 0, y: Math.max(stripLength(job, placed), ...job.walls) }
-  );
+  if (best !== null || limit < Infinity) return best;
+  return { form: item.forms[0]!, x: 0, y: Math.max(stripLength(job, placed), ...job.walls) };
 }
 
 function findFormPlace(
@@ -150,17 +160,22 @@ function crossRegions(
     high: Math.min(ceiling, one.region.maxY + one.at.y, two.region.maxY + two.at.y),
   };
   const a = edgesWithin(one, window);
+  if (a.length === 0) return;
   const b = edgesWithin(two, window);
-  for (let i = 0; i < a.length; i += 4) {
-    const [ax, ay, ex, ey] = [a[i]!, a[i + 1]!, a[i + 2]!, a[i + 3]!];
-    const low = Math.min(ay, ey);
-    const high = Math.max(ay, ey);
-    const left = Math.min(ax, ex);
-    const right = Math.max(ax, ex);
-    for (let j = 0; j < b.length; j += 4) {
-      const [cx, cy, fx, fy] = [b[j]!, b[j + 1]!, b[j + 2]!, b[j + 3]!];
-      if ((cy < low && fy < low) || (cy > high && fy > high)) continue;
-      if ((cx < left && fx < left) || (cx > right && fx > right)) continue;
+  for (const i of a) {
+    const ax = one.region.edges[i]! + one.at.x;
+    const ay = one.region.edges[i + 1]! + one.at.y;
+    const ex = one.region.edges[i + 2]! + one.at.x;
+    const ey = one.region.edges[i + 3]! + one.at.y;
+    for (const j of b) {
+      const cy = two.region.edges[j + 1]! + two.at.y;
+      const fy = two.region.edges[j + 3]! + two.at.y;
+      if ((cy < ay && fy < ay && cy < ey && fy < ey) || (cy > ay && fy > ay && cy > ey && fy > ey))
+        continue;
+      const cx = two.region.edges[j]! + two.at.x;
+      const fx = two.region.edges[j + 2]! + two.at.x;
+      if ((cx < ax && fx < ax && cx < ex && fx < ex) || (cx > ax && fx > ax && cx > ex && fx > ex))
+        continue;
       const point = crossLines(ax, ay, ex - ax, ey - ay, cx, cy, fx - cx, fy - cy);
       if (point !== null) consider(point[0], point[1]);
     }
@@ -174,18 +189,18 @@ interface Window {
   readonly high: Mm;
 }
 
-/** Start and end of the edges of a placed region that reach into a window, one after another. */
-function edgesWithin({ region: { edges }, at }: PlacedRegion, window: Window): readonly number[] {
-  const found: number[] = [];
+/** Where in its figures the edges of a placed region stand that reach into a window. */
+function edgesWithin({ region: { edges }, at }: PlacedRegion, window: Window): readonly Count[] {
+  const found: Count[] = [];
   for (let i = 0; i < edges.length; i += perEdge) {
     const ax = edges[i]! + at.x;
-    const ay = edges[i + 1]! + at.y;
     const bx = edges[i + 2]! + at.x;
-    const by = edges[i + 3]! + at.y;
     if ((ax < window.left && bx < window.left) || (ax > window.right && bx > window.right))
       continue;
+    const ay = edges[i + 1]! + at.y;
+    const by = edges[i + 3]! + at.y;
     if ((ay < window.low && by < window.low) || (ay > window.high && by > window.high)) continue;
-    found.push(ax, ay, bx, by);
+    found.push(i);
   }
   return found;
 }

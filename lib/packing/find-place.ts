@@ -1,18 +1,10 @@
 import type { Count, Mm } from "../plane/types.ts";
+import { type Random, randomBelow } from "../plane/random.ts";
 import { perEdge } from "./no-fit.ts";
-import { randomBelow } from "../plane/random.ts";
-import type { SearchState } from "./search-state.ts";
 import { pushOut } from "./push-out.ts";
-import { type Surroundings, lookRound, overlapCost } from "./surroundings.ts";
-
-/** A place tried for one item, with its weighted overlap. */
-export interface TriedPlace {
-  readonly around: Surroundings;
-  readonly form: Count;
-  x: Mm;
-  y: Mm;
-  cost: number;
-}
+import type { SearchState } from "./search-state.ts";
+import { type Surroundings, lookRound, makeSurroundings, overlapCost } from "./surroundings.ts";
+import { type TriedPlace, snap, walkDownhill } from "./walk-downhill.ts";
 
 /** Places tried for each move: anywhere, near where the item lies, and touching another item. */
 export interface SampleCounts {
@@ -23,6 +15,9 @@ export interface SampleCounts {
   readonly descents: Count;
 }
 
+/** Places near where the item lies are up to this share of its size away. */
+const nearbyShare = 0.25;
+
 /**
  * Look for the place of one item with the least weighted overlap: sample over all its forms, walk
  * downhill from the best, and push out of the last overlaps exactly.
@@ -31,129 +26,105 @@ export interface SampleCounts {
  */
 export function findPlace(state: SearchState, item: Count, samples: SampleCounts): TriedPlace {
   const { forms } = state.job.items[item]!;
-  const seen: (Surroundings | undefined)[] = [];
-  const from = (form: Count): Surroundings =>
-    (seen[form - forms[0]!] ??= lookRound(state, item, form));
-  const here = tryHere(state, item, from(state.form[item]!));
+  const from = lookFrom(state, item);
+  const own = from(forms.indexOf(state.form[item]!));
+  const [x, y] = [state.x[item]!, state.y[item]!];
+  const here: TriedPlace = { around: own, x, y, cost: overlapCost(own, x, y, Infinity) };
   const best: TriedPlace[] = [here];
-  const { random } = state;
-  const offer = (form: Count, x: Mm, y: Mm): void => {
-    const limit = best.length < samples.descents ? Infinity : best[best.length - 1]!.cost;
-    const place = snapped(state, item, form, x, y);
-    const around = from(form);
-    state.work += state.testWork;
-    const cost = overlapCost(around, place.x, place.y, limit);
-    if (cost < limit) keepBest(best, { ...place, around, cost }, samples.descents);
-  };
-  for (let n = 0; n < samples.anywhere; n++) {
-    const form = forms[randomBelow(random, forms.length)]!;
-    offer(form, random() * roomX(state, form), random() * roomY(state, form));
-  }
-  const reachX = 0.25 * state.formWidth[here.form]!;
-  const reachY = 0.25 * state.formHeight[here.form]!;
-  for (let n = 0; n < samples.nearby; n++) {
-    const form = n % 3 === 0 ? forms[randomBelow(random, forms.length)]! : here.form;
-    const dx = (random() * 2 - 1) * reachX;
-    offer(form, here.x + dx, here.y + (random() * 2 - 1) * reachY);
-  }
-  for (let n = 0; n < samples.touching && state.count > 1; n++) {
-    const form = forms[randomBelow(random, forms.length)]!;
-    let other = randomBelow(random, state.count - 1);
-    if (other >= item) other += 1;
-    const { edges } = state.region(state.form[other]!, form);
-    const corner = perEdge * randomBelow(random, edges.length / perEdge);
-    const x = state.x[other]! + edges[corner]!;
-    const y = state.y[other]! + edges[corner + 1]!;
-    if (x >= 0 && y >= 0 && x <= roomX(state, form) && y <= roomY(state, form)) offer(form, x, y);
-  }
+  const anyForm = (): Surroundings => from(randomBelow(state.random, forms.length));
+  const offer = (around: Surroundings, atX: Mm, atY: Mm): void =>
+    keepBest(state, item, best, samples.descents, around, atX, atY);
+  offerAnywhere(state.random, samples.anywhere, anyForm, offer);
+  offerNearby(state, here, samples.nearby, anyForm, offer);
+  offerTouching(state, item, samples.touching, anyForm, offer);
   let winner = here;
   for (const place of best) {
-    walkDownhill(state, item, place, 0.1, 0.01);
+    walkDownhill(state, item, place);
+    pushOut(state, item, place);
     if (place.cost < winner.cost) winner = place;
   }
-  if (winner.cost > 0) walkDownhill(state, item, winner, 0.01, 0.0005);
-  if (winner.cost > 0) pushOut(state, item, winner);
   return winner;
 }
 
-function tryHere(state: SearchState, item: Count, around: Surroundings): TriedPlace {
-  const [x, y] = [state.x[item]!, state.y[item]!];
-  return { around, form: around.form, x, y, cost: overlapCost(around, x, y, Infinity) };
+/** What an item sees in each of its forms, worked out when first asked for. */
+function lookFrom(state: SearchState, item: Count): (slot: Count) => Surroundings {
+  const { forms } = state.job.items[item]!;
+  const seen: (Surroundings | undefined)[] = [];
+  return (slot) =>
+    (seen[slot] ??= lookRound(
+      state,
+      item,
+      forms[slot]!,
+      (state.scratch[slot] ??= makeSurroundings(state.count, state.job.walls)),
+    ));
 }
 
-/** Room across in which the lowest-left corner of a form may lie. */
-export const roomX = (state: SearchState, form: Count): Mm =>
-  Math.max(0, state.job.width - state.formWidth[form]!);
+type Offer = (around: Surroundings, x: Mm, y: Mm) => void;
 
-/** Room along in which it may lie. */
-export const roomY = (state: SearchState, form: Count): Mm =>
-  Math.max(0, state.length - state.formHeight[form]!);
-
-/** A place within the strip, at a multiple of the print's repeat where the item asks for it. */
-export function snapped(
-  state: SearchState,
-  item: Count,
-  form: Count,
-  x: Mm,
-  y: Mm,
-): { form: Count; x: Mm; y: Mm } {
-  const { stepX, stepY, startX = 0, startY = 0 } = state.job.items[item]!;
-  return {
-    form,
-    x: snap(x, roomX(state, form), { step: stepX, start: startX }),
-    y: snap(y, roomY(state, form), { step: stepY, start: startY }),
-  };
-}
-
-function snap(value: Mm, room: Mm, { step, start }: { readonly step: Mm; readonly start: Mm }): Mm {
-  const held = Math.min(Math.max(value, 0), room);
-  if (step === 0) return held;
-  const most = Math.floor((room - start) / step + 1e-9);
-  return start + Math.max(0, Math.min(Math.round((held - start) / step), most)) * step;
-}
-
-/** Keep the few best places, best first. */
-function keepBest(best: TriedPlace[], place: TriedPlace, most: Count): void {
-  let at = best.length;
-  while (at > 0 && best[at - 1]!.cost > place.cost) at -= 1;
-  best.splice(at, 0, place);
-  if (best.length > most) best.length = most;
-}
-
-/** Small moves along eight directions, longer after success, shorter after failure. */
-function walkDownhill(
-  state: SearchState,
-  item: Count,
-  place: TriedPlace,
-  first: number,
-  last: number,
-): void {
-  const scale = Math.min(state.formWidth[place.form]!, state.formHeight[place.form]!);
-  let step = first * scale;
-  while (step > last * scale && place.cost > 0) {
-    const axis = randomBelow(state.random, 4);
-    const dx = axis === 1 ? 0 : step;
-    const dy = axis === 0 ? 0 : axis === 3 ? -step : step;
-    const isBetter = tryMove(state, item, place, dx, dy) || tryMove(state, item, place, -dx, -dy);
-    step *= isBetter ? 1.1 : 0.5;
+function offerAnywhere(random: Random, most: Count, anyForm: () => Surroundings, offer: Offer) {
+  for (let n = 0; n < most; n++) {
+    const around = anyForm();
+    offer(around, random() * around.roomX, random() * around.roomY);
   }
 }
 
-/** Move a place when that lessens its cost; says whether it did. */
-export function tryMove(
+/** Every third of these in another form. */
+function offerNearby(
+  { random, formWidth, formHeight }: SearchState,
+  { around: own, x, y }: TriedPlace,
+  most: Count,
+  anyForm: () => Surroundings,
+  offer: Offer,
+): void {
+  const reachX = nearbyShare * formWidth[own.form]!;
+  const reachY = nearbyShare * formHeight[own.form]!;
+  for (let n = 0; n < most; n++) {
+    const around = n % 3 === 0 ? anyForm() : own;
+    const dx = (random() * 2 - 1) * reachX;
+    offer(around, x + dx, y + (random() * 2 - 1) * reachY);
+  }
+}
+
+/** Corners of other items' no-fit regions: there the two touch, corner to corner or nested. */
+function offerTouching(
   state: SearchState,
   item: Count,
-  place: TriedPlace,
-  dx: Mm,
-  dy: Mm,
-): boolean {
-  const moved = snapped(state, item, place.form, place.x + dx, place.y + dy);
-  if (moved.x === place.x && moved.y === place.y) return false;
+  most: Count,
+  anyForm: () => Surroundings,
+  offer: Offer,
+): void {
+  if (state.count < 2) return;
+  for (let n = 0; n < most; n++) {
+    const around = anyForm();
+    let other = randomBelow(state.random, state.count - 1);
+    if (other >= item) other += 1;
+    const { edges } = state.region(state.form[other]!, around.form);
+    const corner = perEdge * randomBelow(state.random, edges.length / perEdge);
+    const x = state.x[other]! + edges[corner]!;
+    const y = state.y[other]! + edges[corner + 1]!;
+    if (x >= 0 && y >= 0 && x <= around.roomX && y <= around.roomY) offer(around, x, y);
+  }
+}
+
+/** Measure a place and keep it if it is among the few best, best first. */
+function keepBest(
+  state: SearchState,
+  item: Count,
+  best: TriedPlace[],
+  most: Count,
+  around: Surroundings,
+  atX: Mm,
+  atY: Mm,
+): void {
+  const { stepX, stepY, startX = 0, startY = 0 } = state.job.items[item]!;
+  const limit = best.length < most ? Infinity : best[best.length - 1]!.cost;
+  const x = snap(atX, around.roomX, stepX, startX);
+  const y = snap(atY, around.roomY, stepY, startY);
   state.work += state.testWork;
-  const cost = overlapCost(place.around, moved.x, moved.y, place.cost);
-  if (cost >= place.cost) return false;
-  place.x = moved.x;
-  place.y = moved.y;
-  place.cost = cost;
-  return true;
+  const cost = overlapCost(around, x, y, limit);
+  if (cost >= limit) return;
+  let at = best.length;
+  while (at > 0 && best[at - 1]!.cost > cost) at -= 1;
+  best.splice(at, 0, { around, x, y, cost });
+  if (best.length > most) best.length = most;
 }

@@ -1,4 +1,5 @@
 import type { Mm, Polygon } from "../plane/types.ts";
+import { touching } from "./no-fit-depth.ts";
 import type { StripForm, StripItem, StripJob } from "./strip-types.ts";
 
 /**
@@ -23,7 +24,9 @@ export function layBound(job: StripJob): Mm {
 
 /** The least value over the forms that fit the width; 0 for an item that fits in none. */
 function least(job: StripJob, item: StripItem, of: (form: StripForm) => Mm): Mm {
-  const fitting = item.forms.map((form) => job.forms[form]!).filter((f) => f.width <= job.width);
+  const fitting = item.forms
+    .map((form) => job.forms[form]!)
+    .filter((f) => f.width <= job.width + touching);
   return fitting.length === 0 ? 0 : Math.min(...fitting.map(of));
 }
 

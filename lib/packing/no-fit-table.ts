@@ -23,7 +23,11 @@ function turnHalf(region: NoFit): NoFit {
   const edges = region.edges.map((value) => -value);
   return {
     edges,
-    isConvex: region.isConvex,
+    fixed: region.moving,
+    moving: region.fixed,
+    parts: undefined,
+    field: undefined,
+    asked: 0,
     minX: -region.maxX,
     minY: -region.maxY,
     maxX: -region.minX,

@@ -1,6 +1,7 @@
-import type { Mm, Point, Polygon } from "../plane/types.ts";
+import type { Count, Mm, Point, Polygon } from "../plane/types.ts";
 import { uniteSimple } from "../plane/clip-polygons.ts";
 import { pointBounds } from "../plane/loop-bounds.ts";
+import type { DepthField } from "./depth-field.ts";
 import type { StripForm } from "./strip-types.ts";
 
 /**
@@ -10,7 +11,15 @@ import type { StripForm } from "./strip-types.ts";
 export interface NoFit {
   /** For each edge: start x and y, end x and y, outward unit normal x and y. */
   readonly edges: Float64Array;
-  readonly isConvex: boolean;
+  /** What it is the region of. */
+  readonly fixed: StripForm;
+  readonly moving: StripForm;
+  /** Edges of the convex parts the region is made of, each in the same figures. Made on first use. */
+  parts: readonly Float64Array[] | undefined;
+  /** Made on first use. */
+  field: DepthField | undefined;
+  /** How often its depth has been asked for. */
+  asked: Count;
   readonly minX: Mm;
   readonly minY: Mm;
   readonly maxX: Mm;
@@ -26,18 +35,31 @@ export const perEdge = 6;
  * @source Bennell and Oliveira 2008, "The geometry of nesting problems: a tutorial", EJOR 184
  */
 export function findNoFit(fixed: StripForm, moving: StripForm): NoFit {
-  const sums = fixed.parts.flatMap((a) => moving.parts.map((b) => sumConvex(a, mirrored(b))));
+  const sums = sumParts(fixed, moving);
   const loops = sums.length === 1 ? sums : uniteSimple(sums);
   const { min, max } = pointBounds(loops.flat());
   return {
     edges: Float64Array.from(loops.flatMap(listEdges)),
-    isConvex: sums.length === 1,
+    fixed,
+    moving,
+    parts: undefined,
+    field: undefined,
+    asked: 0,
     minX: min[0],
     minY: min[1],
     maxX: max[0],
     maxY: max[1],
   };
 }
+
+/** Edges of the convex parts of a region. They overlap; together they are the region. */
+export const noFitParts = (region: NoFit): readonly Float64Array[] =>
+  (region.parts ??= sumParts(region.fixed, region.moving).map((sum) =>
+    Float64Array.from(listEdges(sum)),
+  ));
+
+const sumParts = (fixed: StripForm, moving: StripForm): readonly Polygon[] =>
+  fixed.parts.flatMap((a) => moving.parts.map((b) => sumConvex(a, mirrored(b))));
 
 /** The mover turned half round the origin; still counter-clockwise. */
 const mirrored = (polygon: Polygon): Polygon => polygon.map(([x, y]): Point => [-x, -y]);

@@ -4,52 +4,82 @@ import { layBound } from "./lay-bound.ts";
 import { layOrders } from "./lay-orders.ts";
 import { type NoFitTable, makeNoFitTable } from "./no-fit-table.ts";
 import { settleStrip } from "./settle-strip.ts";
-import { type SearchPlan, shortenStrip } from "./shorten-strip.ts";
+import { type Trial, type TrialRules, shortenStrip, startTrial } from "./shorten-strip.ts";
 import type { Strip, StripJob } from "./strip-types.ts";
 
 /** How hard to search: `quick` in every build, `full` when asked. */
 export type Effort = "quick" | "full";
 
+/** How hard to search: in each heat so many of the trials go on until each has done so much work. */
+export interface SearchPlan {
+  readonly rules: Omit<TrialRules, "failures">;
+  /** Failures at which a trial ends: few items have few arrangements. */
+  readonly failures: { readonly perItem: Count; readonly most: Count };
+  /** With fewer items than this the work is less in proportion. */
+  readonly fewItems: Count;
+  readonly heats: readonly { readonly trials: Count; readonly until: number }[];
+}
+
 const samples = { anywhere: 10, nearby: 8, touching: 10, descents: 2 } as const;
 
-/**
- * How hard to search at each effort: `quick` takes about a second for forty pieces, `full` about
- * twenty. Few pieces need far less: work grows with the square of their number up to a limit.
- */
-export function searchPlan(effort: Effort, items: Count): SearchPlan {
-  switch (effort) {
-    case "quick":
-      return {
-        budget: Math.min(60e6, 40e3 * items ** 2),
-        samples,
-        patience: 15,
-        tries: 2,
-        seed: 1,
-      };
-    case "full":
-      return {
-        budget: Math.min(900e6, 1.2e6 * items ** 2),
-        samples,
-        patience: 40,
-        tries: 5,
-        seed: 1,
-      };
-  }
-}
+const plans: Readonly<Record<Effort, SearchPlan>> = {
+  quick: {
+    rules: { samples, patience: 40 },
+    failures: { perItem: 5, most: 60 },
+    fewItems: 20,
+    heats: [
+      { trials: 3, until: 10e6 },
+      { trials: 1, until: 40e6 },
+    ],
+  },
+  full: {
+    rules: { samples, patience: 50 },
+    failures: { perItem: 25, most: 300 },
+    fewItems: 1,
+    heats: [
+      { trials: 6, until: 60e6 },
+      { trials: 3, until: 150e6 },
+      { trials: 1, until: 400e6 },
+    ],
+  },
+};
 
-/** Lay all items of a job on the shortest strip found. The same job gives the same strip. */
-export function packStrip(job: StripJob, effort: Effort): Strip {
+/** How hard to search at each effort: `quick` takes about a second, `full` less than twenty. */
+export const searchPlan = (effort: Effort): SearchPlan => plans[effort];
+
+/**
+ * Lay all items of a job on the shortest strip found. The same job gives the same strip.
+ *
+ * Searches are lucky or not, so a full one begins several and goes on with those that did best.
+ *
+ * @source Karnin, Koren and Somekh 2013, "Almost optimal exploration in multi-armed bandits"
+ * (sequential halving)
+ */
+export function packStrip(job: StripJob, effort: Effort, plan = searchPlan(effort)): Strip {
   const table = makeNoFitTable(job.forms);
   const start = startStrip(job, table);
-  return shortenStrip(job, table, start, layBound(job), searchPlan(effort, job.items.length));
+  const least = layBound(job);
+  const failures = Math.min(plan.failures.most, plan.failures.perItem * job.items.length);
+  const share = Math.min(1, job.items.length / plan.fewItems);
+  const rules = { ...plan.rules, failures };
+  let trials = Array.from({ length: plan.heats[0]?.trials ?? 0 }, (_, i) =>
+    startTrial(job, table, start, { least, seed: i + 1, rules }),
+  );
+  for (const heat of plan.heats) {
+    trials = trials.slice(0, heat.trials);
+    for (const trial of trials) shortenStrip(trial, share * heat.until);
+    trials.sort(shortestFirst);
+  }
+  return settleStrip(job, table, trials[0]?.best ?? start);
 }
+
+const shortestFirst = (a: Trial, b: Trial): number => a.best.length - b.best.length;
 
 /** The best of the bottom-left lays. */
 export function startStrip(job: StripJob, table: NoFitTable): Strip {
-  let best: Strip = { places: [], length: job.items.length === 0 ? 0 : Infinity };
+  let best: Strip = { places: [], length: Infinity };
   for (const order of layOrders(job)) {
-    const strip = fillBottomLeft(job, table, order);
-    if (strip.length < best.length) best = strip;
+    best = fillBottomLeft(job, table, order, best.length) ?? best;
   }
-  return settleStrip(job, table, best);
+  return best;
 }

@@ -26,7 +26,7 @@ export function makeStripJob(
   for (const { outline, copies, turns, flips, stepX, stepY, startX = 0, startY = 0 } of kinds) {
     const all = placeForms(outline, turns, flips);
     // A form too wide for the strip would hang off it; where all are, they are left for the caller.
-    const narrow = all.filter((form) => form.width <= width + 1e-6);
+    const narrow = all.filter((form) => form.width + (stepX > 0 ? startX : 0) <= width + 1e-6);
     const own = narrow.length > 0 ? narrow : all;
     const item: StripItem = {
       forms: own.map((_, i) => forms.length + i),
