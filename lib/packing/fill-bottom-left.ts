@@ -56,7 +56,10 @@ export function findLowest(
     [best, bestTop] = [place, top];
   }
   if (best !== null || limit < Infinity) return best;
-  return { form: item.forms[0]!, x: 0, y: Math.max(stripLength(job, placed), ...job.walls) };
+  const { stepY, startX = 0, startY = 0 } = item;
+  const top = Math.max(stripLength(job, placed), ...job.walls);
+  const y = stepY === 0 ? top : startY + Math.max(0, Math.ceil((top - startY) / stepY)) * stepY;
+  return { form: item.forms[0]!, x: startX, y };
 }
 
 function findFormPlace(
