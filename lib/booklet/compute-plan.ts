@@ -12,6 +12,7 @@ import type { Solid } from "../solids/types.ts";
 import { listStepFaults } from "../steps/list-step-faults.ts";
 import { listSteps } from "../steps/list-steps.ts";
 import { addLoosePads } from "./add-loose-pads.ts";
+import { chooseLeastCloth } from "./choose-least-cloth.ts";
 import { planCuts } from "./plan-cuts.ts";
 import { planLays } from "./plan-lays.ts";
 import type { Plan } from "./types.ts";
@@ -29,6 +30,8 @@ export function computePlan(given: Project): Plan {
   const unlaid = built.flatMap(({ cover }) => (cover === null ? [] : [cover]));
   const pieces = loosePieces(project);
   const { lays, covers } = planLays(project, unlaid, pieces, solids);
+  const shorter = chooseLeastCloth(given, covers);
+  if (shorter !== null) return computePlan(shorter);
   const work: Work = {
     project,
     solids,

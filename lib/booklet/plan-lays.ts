@@ -8,6 +8,7 @@ import type { FabricStock, Project } from "../project/types.ts";
 import { addAllowance } from "../seams/add-allowance.ts";
 import type { Solid } from "../solids/types.ts";
 import type { ComparedWay, Cover, LayPiece, Piece } from "../seams/types.ts";
+import { dropBeaten } from "./drop-beaten.ts";
 
 /** Lay every cloth, and each way of cutting a cover by itself for the comparison. */
 export function planLays(
@@ -36,11 +37,13 @@ export function planLays(
     lays,
     covers: covers.map((cover) => ({
       ...cover,
-      ways: cover.ways.map((way) => {
-        const cloth = cloths.find(({ id }) => id === cover.fabric)!;
-        const solid = solids.find(({ id }) => id === cover.solid)!;
-        return { ...way, clothLength: lengthOfWay(way, cover, cloth, solid) };
-      }),
+      ways: dropBeaten(
+        cover.ways.map((way) => {
+          const cloth = cloths.find(({ id }) => id === cover.fabric)!;
+          const solid = solids.find(({ id }) => id === cover.solid)!;
+          return { ...way, clothLength: lengthOfWay(way, cover, cloth, solid) };
+        }),
+      ),
     })),
   };
 }
