@@ -32,7 +32,9 @@ export function splitPiece(piece: LayPiece, cloth: FabricStock): SplitPiece | nu
       const to = i === count - 1 ? max[0] : (i + 1) * share + allowance;
       const outline = cutOut(piece.outline, from, to, max[1]);
       const label = `${piece.label}, part ${i + 1} of ${count}`;
-      return outline === null ? null : { ...piece, id: partId(piece.id, i), label, outline };
+      // A motif centred on the whole would have to be cut through: the parts lie anywhere.
+      const { printOrigin: _, ...rest } = piece;
+      return outline === null ? null : { ...rest, id: partId(piece.id, i), label, outline };
     }).filter((part) => part !== null);
     if (parts.length < count) return null;
     if (fitPieces(parts, cloth).tooWide.length > 0) continue;
