@@ -6,6 +6,7 @@ import { choosePaper, otherPaper } from "../booklet/paper.ts";
 import type { Plan } from "../booklet/types.ts";
 import { checkContentFiles } from "../project/check-content-files.ts";
 import { isProjectFile } from "../project/is-project-file.ts";
+import { isStockFile } from "../project/is-stock-file.ts";
 import { placeFault } from "../project/place-fault.ts";
 import type { Figure } from "../drawing/types.ts";
 import type { Project } from "../project/types.ts";
@@ -55,7 +56,7 @@ export function openSite(
   const paths = listFiles(content).map(displayPath);
   const stray = checkContentFiles(paths);
   const sources = paths
-    .filter(isProjectFile)
+    .filter((path) => isProjectFile(path) || isStockFile(path))
     .map((file) => ({ file, text: readFileSync(file, "utf8") }));
   const read = stages.readProjects(sources);
   const unread = new Set(read.faults.map(({ file }) => file));

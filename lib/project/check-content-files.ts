@@ -1,9 +1,10 @@
+import { isStockFile } from "./is-stock-file.ts";
 import { ProjectError } from "./project-error.ts";
 
 const pictures = /\.(jpe?g|png|webp|avif|svg|gif)$/i;
 
 /**
- * Refuse every file under content/ that is not a project, a picture or a README, before the site
+ * Refuse every file under content/ that is not a project, a stock file, a picture or a README, before the site
  * builder starts: data files and templates beside a project would be run as code.
  *
  * Names starting with `_` are ignored, except those the builder would still run.
@@ -13,7 +14,7 @@ const pictures = /\.(jpe?g|png|webp|avif|svg|gif)$/i;
 export function checkContentFiles(paths: readonly string[]): readonly ProjectError[] {
   return paths.flatMap((path) => {
     const name = path.split(/[\\/]/).at(-1) ?? "";
-    const fault = faultOf(name);
+    const fault = isStockFile(path) ? null : faultOf(name);
     if (fault === null) return [];
     const fix =
       "Move it out of content; only project files (.md), pictures and a README belong there";

@@ -7,7 +7,7 @@ import type { LinedFault, Tree } from "./read-tree.ts";
 import { readTree } from "./read-tree.ts";
 import { readText } from "./read-text.ts";
 
-import { resolveProject } from "./resolve-project.ts";
+import { type Shelf, resolveProject } from "./resolve-project.ts";
 import type { RawProject } from "./schema.ts";
 import { isSlug, slugOf } from "./slug-of.ts";
 import type { SplitSource } from "./split-source.ts";
@@ -21,15 +21,15 @@ export interface ReadProject {
   readonly faults: readonly ProjectError[];
 }
 
-/** Read one project file. Pure: the same text gives the same result. */
-export function readProject({ file, text }: SourceFile): ReadProject {
+/** Read one project file, with the stock files it may name. Pure: the same texts give the same result. */
+export function readProject({ file, text }: SourceFile, shelf: Shelf = new Map()): ReadProject {
   const split = splitSource(text);
   if ("fault" in split) {
     const { line, fault, fix } = split;
     return { projects: [], faults: [new ProjectError({ file, line, field: "file" }, fault, fix)] };
   }
   const tree = readTree(split.frontMatter, split.frontMatterLine);
-  const form = tree.isSound ? readForm(tree, split, file) : readBrokenForm(tree, split);
+  const form = tree.isSound ? readForm(tree, split, { file, shelf }) : readBrokenForm(tree, split);
   const faults = [...checkSlug(file), ...form.faults];
   if (faults.length > 0) return { projects: [], faults: inOrder(file, faults) };
   return { projects: form.projects, faults: [] };
@@ -46,7 +46,11 @@ function readBrokenForm(tree: Tree, { body, bodyLine }: SplitSource): FormResult
   return { projects: [], faults: [...tree.faults, ...words.faults] };
 }
 
-function readForm(tree: Tree, { body, bodyLine }: SplitSource, file: string): FormResult {
+function readForm(
+  tree: Tree,
+  { body, bodyLine }: SplitSource,
+  { file, shelf }: { readonly file: string; readonly shelf: Shelf },
+): FormResult {
   const { raw, faults: form, dropped } = dropFaulty(tree.value);
   const alreadyTold = (field: string) =>
     tree.faults.some((told) => told.field === field || told.field.startsWith(`${field}.`));
@@ -59,7 +63,7 @@ function readForm(tree: Tree, { body, bodyLine }: SplitSource, file: string): Fo
   ];
   if (raw === null) return { projects: [], faults: told };
   const gone = new Set([...dropped, ...tree.faults.map(({ field }) => field)]);
-  const setting = { slug: slugOf(file), file, lines: tree.lines, dropped: gone };
+  const setting = { slug: slugOf(file), file, lines: tree.lines, dropped: gone, shelf };
   const read = (variant: string | null) => {
     const { project, names, faults } = resolveProject(raw, { ...setting, variant });
     const words = readText(body, bodyLine, { ...project, names });

@@ -15,6 +15,7 @@ import { resolvePiece } from "./resolve-piece.ts";
 import { resolveRound } from "./resolve-round.ts";
 import { resolveStock } from "./resolve-stock.ts";
 import type { RawProject } from "./schema.ts";
+import { suggest } from "./suggest.ts";
 import type { Audience, BuyLine, Fault, Project, SolidSpec, Stock } from "./types.ts";
 
 export interface Resolved {
@@ -31,17 +32,25 @@ export interface ResolveSetting {
   /** Variant to build, null for the file itself. */
   readonly variant: string | null;
   readonly dropped: ReadonlySet<string>;
+  /** Stock files by name; null for one with faults of its own. */
+  readonly shelf?: Shelf;
 }
+
+export type Shelf = ReadonlyMap<string, readonly Stock[] | null>;
 
 /** Turn checked front matter into a project: every length in mm, every name known. Words come later. */
 export function resolveProject(raw: RawProject, setting: ResolveSetting): Resolved {
   const faults: Fault[] = [];
   const { units } = raw;
-  const { dropped } = setting;
+  const shelf = setting.shelf ?? new Map();
+  // What a faulty or missing file would have brought is not blamed again where it is named.
+  const hasGap = (raw.stockFiles ?? []).some((name) => !shelf.get(name));
+  const dropped = hasGap ? new Set([...setting.dropped, "stock"]) : setting.dropped;
   const first: Ledger = { units, names: new Map(), faults, dropped };
   const names = resolveDimensions(first, raw, setting.variant);
   const ledger: Ledger = { ...first, names };
-  const stock = Object.entries(raw.stock ?? {}).map(([id, each]) => resolveStock(ledger, id, each));
+  const own = Object.entries(raw.stock ?? {}).map(([id, each]) => resolveStock(ledger, id, each));
+  const stock = [...own, ...fromShelf(ledger, raw, own, shelf)];
   const pieces = Object.entries(raw.pieces ?? {}).map(([id, each]) =>
     resolvePiece(ledger, `pieces.${id}`, { id, raw: each, stock }),
   );
@@ -78,6 +87,34 @@ export function resolveProject(raw: RawProject, setting: ResolveSetting): Resolv
     lines: setting.lines,
   };
   return { project, names, faults };
+}
+
+/** The stock of the files a project names; no name may stand for two things. */
+function fromShelf(
+  ledger: Ledger,
+  raw: RawProject,
+  own: readonly Stock[],
+  shelf: Shelf,
+): readonly Stock[] {
+  const taken = new Set(own.map(({ id }) => id));
+  return (raw.stockFiles ?? []).flatMap((name, index): readonly Stock[] => {
+    const field = `stockFiles.${index}`;
+    const found = shelf.get(name);
+    if (found === undefined) {
+      const fix = suggest(name, [...shelf.keys()], `Put it at content/stock/${name}.yaml`);
+      report(ledger, field, `names ${name}, which is no stock file`, fix);
+      return [];
+    }
+    if (found === null) {
+      report(ledger, field, `names ${name}, which has faults of its own`, "Mend that file first");
+      return [];
+    }
+    for (const { id } of found.filter((each) => taken.has(each.id))) {
+      report(ledger, field, `brings ${id}, which is listed already`, "Rename one of the two");
+    }
+    found.forEach(({ id }) => taken.add(id));
+    return found;
+  });
 }
 
 function hasDroppedForm(dropped: ReadonlySet<string>): boolean {

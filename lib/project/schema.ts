@@ -175,6 +175,10 @@ export const projectSchema = part.record(
       .optional(),
     dimensions: sizes.meta({ description: "Sizes with names, for formulas" }).optional(),
     stock: stock.optional(),
+    stockFiles: z
+      .array(part.slug, tell("a list of stock files", "Write [shed] for stock/shed.yaml"))
+      .meta({ description: "Stock files whose stock this project may use, by name" })
+      .optional(),
     solids: solids.optional(),
     pieces: part
       .named(piece, "pieces by name")
@@ -203,6 +207,16 @@ function positiveCopies() {
     .meta({ description: "How many of the whole thing, such as a class set" })
     .optional();
 }
+
+/** A file of stock that several projects use. */
+export const stockFileSchema = part.record(
+  {
+    units: part.oneOf(["in", "cm", "mm"]).meta({ description: "The unit of bare numbers" }),
+    stock,
+  },
+  "units: and stock:",
+  "Write units: first, then stock: and its names",
+);
 
 export type RawProject = z.infer<typeof projectSchema>;
 export type RawStock = NonNullable<RawProject["stock"]>[string];
