@@ -27,7 +27,7 @@ export function splitPiece(piece: LayPiece, cloth: FabricStock): SplitPiece | nu
   const allowance = piece.joinAllowance || usualAllowance;
   for (let count = 2; count <= mostParts; count++) {
     const share = max[0] / count;
-    const parts = Array.from({ length: count }, (_, i): LayPiece | null => {
+    const parts = Array.from({ length: count }, (_part, i): LayPiece | null => {
       const from = i === 0 ? 0 : i * share - allowance;
       const to = i === count - 1 ? max[0] : (i + 1) * share + allowance;
       const outline = cutOut(piece.outline, from, to, max[1]);
