@@ -29,9 +29,9 @@ export function drawGrain(project: Project, stock: string, box: Box): Ink[] {
       kind: "text",
       style: "label",
       text: "grain",
-      at: [x, middle - 18],
-      anchor: "middle",
-      isUpright: true,
+      at: [x + 3, middle],
+      anchor: "start",
+      isUpright: false,
     },
   ];
 }

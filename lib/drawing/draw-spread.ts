@@ -1,15 +1,14 @@
 import type { Lay } from "../packing/types.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import { formatLength } from "../units/index.ts";
-import { boxOfInks } from "./boxes.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPath } from "./draw-path.ts";
-import { drawPrintArrow } from "./draw-print-arrow.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { wasteHatch } from "./hatch-styles.ts";
 import { insidePoints } from "./inside-point.ts";
+import { drawArrow } from "./mark-arrow.ts";
 import { placeLabels } from "./place-labels.ts";
 import { roundPlaces } from "./round-places.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture, ToPaper } from "./types.ts";
@@ -73,8 +72,15 @@ function spreadPicture(
     chalk,
     ...sizes(lay, toPaper, isLevel, write),
   ];
-  const box = boxOfInks(base);
-  const arrows = drawPrintArrow(clothOf(input, lay), { box, isLevel });
+  const direction = clothOf(input, lay)?.direction ?? "any";
+  const [foot, head] = [
+    toPaper([width * 0.8, length * 0.15]),
+    toPaper([width * 0.8, length * 0.8]),
+  ];
+  const arrows = [
+    ...(direction === "any" ? [] : drawArrow(foot, head, "stock")),
+    ...(direction === "two-way" ? drawArrow(head, foot, "stock") : []),
+  ];
   const words = placeLabels(
     [
       {
@@ -86,6 +92,15 @@ function spreadPicture(
           leader: null,
         })),
       },
+      ...(direction === "any"
+        ? []
+        : [
+            {
+              lines: [direction === "one-way" ? "print this way" : "print both ways"],
+              style: "label" as const,
+              candidates: roundPlaces(foot),
+            },
+          ]),
       {
         lines: ["chalk line"],
         style: "label",
@@ -113,6 +128,7 @@ function sizes(
 ): Ink[] {
   const [a, b] = [toPaper([selvedge, 0]), toPaper([width - selvedge, 0])];
   const [c, d] = [toPaper([width, 0]), toPaper([width, length])];
+  const [e, f] = [toPaper([0, 0]), toPaper([0, length])];
   const words = write(usable({ width, selvedge }));
   return isLevel
     ? [
@@ -121,7 +137,7 @@ function sizes(
       ]
     : [
         ...drawDimension({ from: a, to: b, offset: [0, 6], text: words }),
-        ...drawDimension({ from: c, to: d, offset: [6, 0], text: write(length), isTurned: true }),
+        ...drawDimension({ from: e, to: f, offset: [-6, 0], text: write(length), isTurned: true }),
       ];
 }
 
