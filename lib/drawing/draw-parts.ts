@@ -19,17 +19,32 @@ interface WoodPart {
   readonly grain: "along" | "across" | "none";
 }
 
+/** What is done to the parts of wood. */
+export type PartsFigure = "parts/sand" | "parts/join" | "parts/finish";
+
+const words: Readonly<Record<PartsFigure, { readonly title: string; readonly alt: string }>> = {
+  "parts/sand": {
+    title: "Sand along the arrows, then round every edge",
+    alt: " Arrows show the way of the grain, to sand along; the heavy edges are to be rounded.",
+  },
+  "parts/join": { title: "The parts to join", alt: "" },
+  "parts/finish": {
+    title: "Spread the finish along the arrows",
+    alt: " Arrows show the way of the grain, to spread the finish along.",
+  },
+};
+
 /** The parts of wood side by side: to sand along the grain and round the edges, or to join. */
 export function drawParts(
   input: DrawingInput,
-  { id, limits }: { readonly id: "parts/sand" | "parts/join"; readonly limits: FigureLimits },
+  { id, limits }: { readonly id: PartsFigure; readonly limits: FigureLimits },
 ): Figure | null {
   const parts = woodParts(input);
   if (parts.length === 0) return null;
-  const isSanded = id === "parts/sand";
+  const [isSanded, hasArrows] = [id === "parts/sand", id !== "parts/join"];
   const widest = Math.max(...parts.map(({ piece }) => piece.size[0]));
   const fitted = fitScale(
-    (scale) => partsPicture(input, parts, { scale, width: limits.width, isSanded }),
+    (scale) => partsPicture(input, parts, { scale, width: limits.width, isSanded, hasArrows }),
     [widest, 1],
     limits,
   );
@@ -39,8 +54,8 @@ export function drawParts(
   return finishFigure(
     {
       id,
-      title: isSanded ? "Sand along the arrows, then round every edge" : "The parts to join",
-      alt: `The parts at one scale: ${names.join("; ")}.${isSanded ? " Arrows show the way of the grain, to sand along; the heavy edges are to be rounded." : ""}`,
+      title: words[id].title,
+      alt: `The parts at one scale: ${names.join("; ")}.${words[id].alt}`,
       scale: fitted.note,
     },
     fitted.picture,
@@ -56,10 +71,18 @@ function woodParts({ project }: DrawingInput): WoodPart[] {
   });
 }
 
+interface PartsLook {
+  readonly scale: Ratio;
+  /** Edges heavy, to be rounded. */
+  readonly isSanded: boolean;
+  /** The way of the grain. */
+  readonly hasArrows: boolean;
+}
+
 function partsPicture(
   input: DrawingInput,
   parts: readonly WoodPart[],
-  how: { readonly scale: Ratio; readonly width: Mm; readonly isSanded: boolean },
+  how: PartsLook & { readonly width: Mm },
 ): Picture {
   const drawn = parts.map((part) => partInks(input, part, how));
   const shifts = flowBoxes(
@@ -76,7 +99,7 @@ function partsPicture(
 function partInks(
   { project }: DrawingInput,
   { piece, grain }: WoodPart,
-  { scale, isSanded }: { readonly scale: Ratio; readonly isSanded: boolean },
+  { scale, isSanded, hasArrows }: PartsLook,
 ): Ink[] {
   const toPaper = flatView(scale);
   const rings = [piece.outline.outer, ...piece.outline.holes].map((loop) =>
@@ -99,7 +122,7 @@ function partInks(
         [middle[0] + half, y],
       ];
   const arrows =
-    isSanded && grain !== "none" && half > 4
+    hasArrows && grain !== "none" && half > 4
       ? [...drawArrow(ends[0], ends[1], "motion"), ...drawArrow(ends[1], ends[0], "motion")]
       : [];
   const lines = [`${piece.cut} × ${piece.label}`, formatSizes(piece.size, project)];

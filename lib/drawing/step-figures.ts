@@ -52,8 +52,10 @@ const finders: Readonly<Record<string, Finder>> = {
     return piece ? (limits) => drawHem(input, piece, limits) : null;
   },
   parts: (input, [what]) => {
-    const id = what === "sand" ? "parts/sand" : "parts/join";
-    return (limits) => drawParts(input, { id, limits });
+    const id = (["parts/sand", "parts/join", "parts/finish"] as const).find(
+      (each) => each === `parts/${what}`,
+    );
+    return id ? (limits) => drawParts(input, { id, limits }) : null;
   },
   board: (input, [stock, number]) => {
     const plan = input.boards.find((one) => one.stock === stock);

@@ -132,6 +132,7 @@ function finishWood({ project }: Work): Step[] {
       processes: isDrying(line) ? ["oily-rags"] : [],
       check: "The wood should feel dry and smooth, with no runs.",
       remedy: "Sand a run flat once it is hard, then go over the place again.",
+      figure: "parts/finish",
     }),
   ];
 }
