@@ -15,6 +15,7 @@ import { goodFile, makeTempSite } from "../fixtures/temp-site.ts";
 const folder = makeTempSite({ "kneeling-pad.md": goodFile });
 const pages = [
   "index.html",
+  "checks/index.html",
   "kneeling-pad/index.html",
   "kneeling-pad/print/index.html",
   "kneeling-pad/patterns/index.html",

@@ -11,6 +11,7 @@ import { findBrowser } from "../../lib/eleventy/find-browser.ts";
 import { openBrowser } from "../../lib/eleventy/open-browser.ts";
 import { openSite } from "../../lib/eleventy/open-site.ts";
 import type { Site } from "../../lib/eleventy/open-site.ts";
+import { readPdf } from "../../lib/eleventy/read-pdf.ts";
 import { printBooklet } from "../../lib/eleventy/print-booklet.ts";
 import { makeTempSite } from "../fixtures/temp-site.ts";
 import { htmlFaults } from "./html-rules.ts";
@@ -33,6 +34,13 @@ afterAll(async () => {
   folder.remove();
 });
 
+// Letters and digits only: line ends and the shape of fractions do not matter.
+const squash = (text: string): string =>
+  text
+    .normalize("NFKD")
+    .replace(/[^\p{L}\p{N}]+/gu, "")
+    .toLowerCase();
+
 test("whole projects have no fault", () => {
   expect(site.faults).toEqual([]);
 });
@@ -44,6 +52,33 @@ describe.each(names)("the project %s", (name) => {
     const results = await printBooklet(entry(), { executable, output: folder.output, paper });
     expect(results.flatMap(({ problems }) => problems)).toEqual([]);
     expect(results.map(({ pages }) => pages > 0)).toEqual([true, true]);
+  });
+
+  // ANSI Z535.6: the message stands before the action it is about; here also on the same page, read back from
+  // the PDF that was printed above.
+  test("sets every caution before the actions of its step, on the same page", async () => {
+    const [booklet] = await printBooklet(entry(), {
+      executable,
+      output: folder.output,
+      paper: papers.a4,
+    });
+    const { pages } = await readPdf(readFileSync(booklet!.file));
+    const texts = pages.map(({ text }) => squash(text));
+    entry().plan.steps.forEach(({ title, actions, cautions }, index) => {
+      const [first] = actions;
+      if (first === undefined || cautions.length === 0) return;
+      const head = squash(`${index + 1} ${title}`);
+      const page = texts.find(
+        (text) => text.indexOf(squash(first), text.indexOf(head)) > 0 && text.includes(head),
+      )!;
+      const start = page.indexOf(head);
+      const action = page.indexOf(squash(first), start);
+      for (const { avoid } of cautions) {
+        const at = page.indexOf(squash(avoid), start);
+        expect(at, `${title}: ${avoid}`).toBeGreaterThan(start);
+        expect(at, `${title}: ${avoid}`).toBeLessThan(action);
+      }
+    });
   });
 
   test("writes a plan that its schema accepts", () => {
