@@ -43,7 +43,8 @@ export function buildEdition(
     case "handout":
     case "answers": {
       const larger = fitFigures(figures, { magnify: edition.magnify, room: (asked) => asked });
-      return buildHandout(plan, larger, { paper: page, hasAnswers: name === "answers" });
+      const handout = buildHandout(plan, larger, { paper: page, hasAnswers: name === "answers" });
+      return { ...handout, pages: handout.pages.map(narrowSteps) };
     }
   }
 }
@@ -60,16 +61,13 @@ function narrowed({ magnify, margins }: Edition, page: Paper) {
   };
 }
 
-/** On half a sheet a wide figure leaves no room for words beside it. */
-const narrowSteps = (page: PlacedPage): PlacedPage =>
-  page.kind !== "steps"
-    ? page
-    : {
-        ...page,
-        steps: page.steps.map((step): StepText =>
-          step.arrangement === "beside-wide" ? { ...step, arrangement: "below" } : step,
-        ),
-      };
+/** Where words are large or the page small, a wide figure leaves no room for words beside it. */
+function narrowSteps(page: PlacedPage): PlacedPage {
+  const narrow = <T extends StepText>(step: T): T =>
+    step.arrangement === "beside-wide" ? { ...step, arrangement: "below" } : step;
+  if (page.kind === "steps") return { ...page, steps: page.steps.map(narrow) };
+  return page.kind === "lesson" ? { ...page, steps: page.steps.map(narrow) } : page;
+}
 
 /** A figure of large print may take most of a page, for its labels need the room. */
 const tallest = 200;

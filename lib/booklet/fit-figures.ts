@@ -11,8 +11,8 @@ export interface FigureFit {
 
 /**
  * The same drawings for other pages: drawn for less room or more, and printed larger or smaller. Where
- * labels magnified in full find no clear place, they are magnified less; where even the plain drawing
- * is too wide, it is drawn for the booklet's own room and reduced whole.
+ * labels magnified in full find no clear place, they are magnified less, down to 12 pt; where even the
+ * plain drawing is too wide, it is drawn for the booklet's own room and reduced whole.
  */
 export const fitFigures = (
   { ids, draw }: FigureSource,
@@ -25,12 +25,19 @@ export const fitFigures = (
       scaleFigure(draw(id, { width: space.width / by, height: space.height / by }), by);
     const first = within(magnify);
     if (isClear(first, space)) return first;
+    const less = [(magnify + clearPrint) / 2, clearPrint].filter((by) => by < magnify - 0.02);
+    for (const by of less) {
+      const figure = within(by);
+      if (isClear(figure, space)) return figure;
+    }
     const whole = draw(id, asked);
-    const by = Math.min(magnify, space.width / whole.width, space.height / whole.height);
-    return isClear(whole, asked) && by < 1 && by >= leastReduction ? scaleFigure(whole, by) : first;
+    const by = Math.min(1, space.width / whole.width, space.height / whole.height);
+    return isClear(whole, asked) && by >= leastReduction ? scaleFigure(whole, by) : first;
   },
 });
 
+/** Labels of 11.3 pt are then 12 pt. @source UKAAF clear print: 12 pt at least */
+const clearPrint: Ratio = 1.06;
 /** Labels of 11.3 pt are then 8 pt, the least that a copier keeps. @source reprographics practice: 8 pt */
 const leastReduction: Ratio = 0.71;
 

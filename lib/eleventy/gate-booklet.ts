@@ -92,8 +92,8 @@ function gatePictures({ pages }: PdfFacts, booklet: Booklet): readonly string[] 
   return [`page ${found[0]!.page}: a drawing came out as a picture of dots, not as lines`];
 }
 
-/** A label that finds no clear place in the full size may be smaller. @source UKAAF clear print: 12 pt */
-const leastLabel = 12;
+/** A label that finds no clear place in full size may be smaller. @source reprographics practice: 8 pt */
+const leastLabel = 8;
 
 /** Words on the figures of a booklet. */
 function labelsOf({ pages }: Booklet): ReadonlySet<string> {
