@@ -95,12 +95,19 @@ function gatePictures({ pages }: PdfFacts, booklet: Booklet): readonly string[] 
 /** A label that finds no clear place in full size may be smaller. @source reprographics practice: 8 pt */
 const leastLabel = 8;
 
+/** Text of a drawing without its tags, marks of XML as the letters they stand for. */
+const plainText = (svg: string): string =>
+  svg
+    .replace(/<[^>]+>/g, "")
+    .replace(/&#(\d+);/g, (_, code: string) => String.fromCodePoint(Number(code)))
+    .replace(/&(?:amp|lt|gt|quot|apos);/g, "");
+
 /** Words on the figures of a booklet. */
 function labelsOf({ pages }: Booklet): ReadonlySet<string> {
   const texts = pages
     .flatMap(figuresIn)
     .flatMap(({ svg }) => [...svg.matchAll(/<text[^>]*>(.*?)<\/text>/g)].map((match) => match[1]!));
-  return new Set(texts.map((text) => squash(text.replace(/<[^>]+>/g, ""))));
+  return new Set(texts.map((text) => squash(plainText(text))));
 }
 
 function gateType(
