@@ -81,7 +81,7 @@ export function buildBooklet(
   };
 }
 
-/** Each part of the work starts a sheet; within a part the pages run on where there is room. */
+/** Each part of the work starts a sheet; within a part the pages run on where there is room. The record starts one too: it is kept in the archive. */
 const placePages = (pages: readonly BookletPage[]): readonly PlacedPage[] =>
   pages.map((page, i) => ({ ...page, startsSheet: startsSheet(page, pages[i - 1]) }));
 
@@ -89,7 +89,8 @@ function startsSheet({ kind }: BookletPage, before: BookletPage | undefined): bo
   return before === undefined || partOf[kind] !== partOf[before.kind];
 }
 
-type Part = "front" | "start" | "material" | "pieces" | "cutting" | "steps" | "end" | "risk";
+type Part =
+  "front" | "start" | "material" | "pieces" | "cutting" | "steps" | "end" | "record" | "risk";
 
 const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   cover: "front",
@@ -105,8 +106,8 @@ const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   finish: "end",
   serve: "end",
   risk: "risk",
-  record: "end",
-  sources: "end",
+  record: "record",
+  sources: "record",
   brief: "front",
   worksheet: "start",
   lesson: "steps",

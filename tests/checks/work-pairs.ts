@@ -166,6 +166,17 @@ export const workPairs: readonly Pair[] = [
     nearMiss: sewn(280, { isPiped: false }),
   },
   { finding: "handle-weak", trips: carried(14, 15), nearMiss: carried(14, 50) },
+  {
+    finding: "print-extra",
+    trips: make.makeWork({
+      project: { stock: [make.makeFabric()] },
+      lays: [make.makeLay({ stock: "cloth", printExtra: 1 })],
+    }),
+    nearMiss: make.makeWork({
+      project: { stock: [make.makeFabric()] },
+      lays: [make.makeLay({ stock: "cloth", printExtra: 0.9 })],
+    }),
+  },
   { finding: "cover-stays", trips: shut("hand-sewn"), nearMiss: shut("zip") },
   { finding: "oily-rags", trips: bought("Danish oil"), nearMiss: bought("wax crayons") },
   { finding: "fire", trips: foamed("GB", "foam"), nearMiss: foamed("GB", null) },
