@@ -4,7 +4,7 @@ import { buildFinish } from "./build-finish.ts";
 import { buildFoam } from "./build-foam.ts";
 import { buildLay } from "./build-lay.ts";
 import { buildMaterials } from "./build-materials.ts";
-import { buildPieces } from "./build-pieces.ts";
+import { type CoverPiece, buildPieces } from "./build-pieces.ts";
 import { buildRisk } from "./build-risk.ts";
 import { buildServe } from "./build-serve.ts";
 import { buildRecord } from "./build-record.ts";
@@ -45,11 +45,10 @@ export function buildBooklet(
     buildWords(plan, figures),
     buildMaterials(plan, format),
     buildFoam(plan, figures, format),
-    ...plan.covers.flatMap((cover) => [
+    ...plan.covers.map((cover) =>
       buildWays(cover, figures, { format, isOnly: plan.covers.length === 1 }),
-      ...buildPieces(cover.pieces, figures, { plan, cover, format }),
-    ]),
-    ...buildPieces(plan.pieces, figures, { plan, cover: null, format }),
+    ),
+    ...buildPieces(allPieces(plan), figures, { plan, format }),
     ...plan.lays.map((lay) => buildLay(lay, figures, { plan, format })),
     ...[...plan.sheets, ...plan.boards].map((cuts) => buildCuts(cuts, figures, { plan, format })),
   ];
@@ -81,16 +80,33 @@ export function buildBooklet(
   };
 }
 
+/** The pieces of the covers, then those that belong to none. */
+const allPieces = ({ covers, pieces }: Plan): readonly CoverPiece[] => [
+  ...covers.flatMap((cover) => cover.pieces.map((piece) => ({ piece, cover }))),
+  ...pieces.map((piece) => ({ piece, cover: null })),
+];
+
 /** Each part of the work starts a sheet; within a part the pages run on where there is room. The record starts one too: it is kept in the archive. */
 const placePages = (pages: readonly BookletPage[]): readonly PlacedPage[] =>
   pages.map((page, i) => ({ ...page, startsSheet: startsSheet(page, pages[i - 1]) }));
 
 function startsSheet({ kind }: BookletPage, before: BookletPage | undefined): boolean {
-  return before === undefined || partOf[kind] !== partOf[before.kind];
+  if (before === undefined) return true;
+  // A word from the author is seldom worth a sheet.
+  return partOf[kind] !== partOf[before.kind] && before.kind !== "words";
 }
 
 type Part =
-  "front" | "start" | "material" | "pieces" | "cutting" | "steps" | "end" | "record" | "risk";
+  | "front"
+  | "start"
+  | "material"
+  | "ways"
+  | "pieces"
+  | "cutting"
+  | "steps"
+  | "end"
+  | "record"
+  | "risk";
 
 const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   cover: "front",
@@ -98,7 +114,7 @@ const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   words: "start",
   materials: "material",
   foam: "material",
-  ways: "pieces",
+  ways: "ways",
   piece: "pieces",
   lay: "cutting",
   cuts: "cutting",

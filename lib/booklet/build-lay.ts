@@ -81,7 +81,7 @@ function layFacts(lay: Lay, format: Format): readonly Fact[] {
     ...(lay.folded === undefined
       ? []
       : [{ label: "Folded, and cut double, for", value: format.length(lay.folded) }]),
-    { label: "To buy", value: lay.buy === 0 ? "nothing" : format.length(lay.buy) },
+    { label: "To buy", value: lay.buy === 0 ? "nothing" : format.shop(lay.buy) },
     { label: "Share of the cloth used", value: format.percent(lay.yield) },
     { label: "No lay can be shorter than", value: format.length(lay.lowerBound) },
     ...(lay.copies > 1

@@ -1,4 +1,5 @@
 import type { Material } from "../estimate/types.ts";
+import type { Mm } from "../plane/types.ts";
 import type { Format } from "../units/make-format.ts";
 import type { MaterialsPage } from "./pages.ts";
 import { figures, makeTable, words } from "./table.ts";
@@ -18,9 +19,9 @@ export function buildMaterials({ materials, project }: Plan, format: Format): Ma
   ];
   const rows = materials.map((line) => [
     line.item,
-    amount(line.quantity, line, format),
+    isLong(line) ? format.shop(line.quantity) : amount(line.quantity, line, format),
     amount(line.have, line, format),
-    line.buy === 0 ? "–" : amount(line.buy, line, format),
+    line.buy === 0 ? "–" : toBuy(line, format),
     ...(hasPrices ? [line.price === null ? "" : line.price.toFixed(2)] : []),
     line.basis,
   ]);
@@ -43,6 +44,14 @@ function totalPrice(materials: readonly Material[]): string {
     unpriced === 0 ? "" : `; ${unpriced} ${unpriced === 1 ? "line has" : "lines have"} no price`;
   return `Prices given come to ${total.toFixed(2)}${rest}.`;
 }
+
+/** Nobody measures off so much: thread, and cord for many. @source our choice */
+const longFrom: Mm = 5000;
+const isLong = ({ unit, quantity }: Material): boolean => unit === "mm" && quantity >= longFrom;
+
+/** Lengths as a shop sells them, all else in its own unit. */
+const toBuy = (line: Material, format: Format): string =>
+  line.unit === "mm" ? format.shop(line.buy) : amount(line.buy, line, format);
 
 /** A quantity in its own unit. */
 export function amount(quantity: number, { unit, unitWord }: Material, format: Format): string {

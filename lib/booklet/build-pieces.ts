@@ -18,7 +18,7 @@ const heights: readonly Mm[] = [45, 52, 60, 70, 80, 95, 110, 125, 140];
 const roomOf = (height: Mm): FigureRoom => ({ width: 165, height });
 
 /** A piece drawn this long shows all its marks. @source our choice */
-const legible: Mm = 60;
+const legible: Mm = 45;
 /** Share of the largest drawing below which less room is not worth it. @source our choice */
 const worthSaving = 0.7;
 
@@ -29,8 +29,13 @@ const [wordsHeight, rowHeight, warningHeight]: readonly [Mm, Mm, Mm] = [42, 5, 5
 
 export interface PieceContext {
   readonly plan: Plan;
-  readonly cover: Cover | null;
   readonly format: Format;
+}
+
+/** A piece and the cover it belongs to, null for a loose one. */
+export interface CoverPiece {
+  readonly piece: Piece;
+  readonly cover: Cover | null;
 }
 
 /**
@@ -38,20 +43,19 @@ export interface PieceContext {
  * enough for each; any other has the page to itself, and is drawn as large as that allows.
  */
 export function buildPieces(
-  pieces: readonly Piece[],
+  pieces: readonly CoverPiece[],
   figures: FigureSource,
   context: PieceContext,
 ): readonly PiecePage[] {
   const pages: PiecePage[] = [];
   for (let i = 0; i < pieces.length; i += 1) {
-    const [one, next] = [pieces[i]!, pieces[i + 1]];
-    const pair = [one, ...(next === undefined ? [] : [next])].map((piece) =>
-      buildPiece(piece, figures, { ...context, share: "half" }),
-    );
+    const pair = pieces
+      .slice(i, i + 2)
+      .map((one) => buildPiece(one, figures, { ...context, share: "half" }));
     if (pair.length === 2 && pair.every((page) => page !== null)) {
       pages.push(...pair);
       i += 1;
-    } else pages.push(buildPiece(one, figures, { ...context, share: "whole" })!);
+    } else pages.push(buildPiece(pieces[i]!, figures, { ...context, share: "whole" })!);
   }
   return pages;
 }
@@ -61,11 +65,11 @@ export function buildPieces(
  * where half a page was asked for and is not enough.
  */
 function buildPiece(
-  piece: Piece,
+  { piece, cover }: CoverPiece,
   figures: FigureSource,
   context: PieceContext & { readonly share: "half" | "whole" },
 ): PiecePage | null {
-  const { plan, cover, format, share } = context;
+  const { plan, format, share } = context;
   const panel = cover?.panels.find(({ id }) => id === piece.panel) ?? null;
   const id = pieceAnchor(piece, cover);
   const name = cover === null ? piece.id : (piece.panel ?? piece.id);
@@ -76,7 +80,7 @@ function buildPiece(
   const taken = wordsHeight + rows * rowHeight + warnings.length * warningHeight;
   const room = pageHeight / (share === "half" ? 2 : 1) - taken;
   const figure = pieceFigure(piece, cover, { figures, room, share });
-  if (share === "half" && (figure?.height ?? 0) > room) return null;
+  if (share === "half" && (figure === null || figure.height > room)) return null;
   return {
     kind: "piece",
     id,
@@ -138,8 +142,8 @@ function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): re
 }
 
 /**
- * For half a page the least drawing whose labels keep clear and whose marks all show; for a page of
- * its own the largest that fits.
+ * For half a page the least drawing whose labels keep clear and whose marks all show, or null; for a
+ * page of its own the largest that fits.
  */
 function pieceFigure(
   piece: Piece,
@@ -154,10 +158,11 @@ function pieceFigure(
   const id = ids.find((each) => figures.ids.includes(each));
   if (id === undefined) return null;
   const rooms = heights.filter((height, i) => i < 4 || height <= room).map(roomOf);
-  const largest = figures.draw(id, rooms.at(-1));
-  if (share === "whole") return drawClear(figures, id, rooms.toReversed()) ?? largest;
-  const least = Math.min(legible, worthSaving * (largest.drawn ?? 0));
-  return drawClear(figures, id, rooms, ({ drawn = 0 }) => drawn >= least) ?? largest;
+  if (share === "whole")
+    return drawClear(figures, id, rooms.toReversed()) ?? figures.draw(id, rooms.at(-1));
+  const all = figures.draw(id, roomOf(heights.at(-1)!));
+  const least = Math.min(legible, worthSaving * (all.drawn ?? 0));
+  return drawClear(figures, id, rooms, ({ drawn = 0 }) => drawn >= least);
 }
 
 const edgeTable = (edges: readonly EdgeText[], id: string): Table | null =>

@@ -59,10 +59,10 @@ function basisOf(lay: Lay, stock: FabricStock, { format }: Work): string {
 }
 
 /** Why the length to buy is not just what the lay takes. */
-function buyWords(lay: Lay, stock: FabricStock, { length }: Format): string {
+function buyWords(lay: Lay, stock: FabricStock, { length, shop }: Format): string {
   const hasStart = (stock.repeat?.along ?? 0) > 0 && lay.short > 0;
   const start = hasStart ? ", with one repeat to start the print where you want it" : "";
-  const ask = `Ask for ${length(lay.buy)}, the next length shops cut`;
+  const ask = `Ask for ${shop(lay.buy)}, the next length shops cut`;
   if (lay.have > 0)
     return `With ${length(lay.have)} on hand, ${length(lay.short)} is missing${start}. ${ask}`;
   return hasStart ? `${length(lay.short)} is needed${start}. ${ask}` : ask;

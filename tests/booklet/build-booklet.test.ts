@@ -13,6 +13,7 @@ describe("a booklet", () => {
     expect(booklet.pages.map(({ kind }) => kind)).toEqual([
       "cover",
       "start",
+      "words",
       "materials",
       "foam",
       "ways",
@@ -27,7 +28,6 @@ describe("a booklet", () => {
       "steps",
       "steps",
       "finish",
-      "words",
       "record",
       "sources",
     ]);
@@ -92,7 +92,7 @@ describe("a booklet", () => {
 
   test("writes every length in the project's unit", () => {
     expect(page("cover").sizes[0]!.value).toBe("45 × 40 × 8 cm");
-    expect(page("lay").facts.find(({ label }) => label === "To buy")!.value).toBe("25 cm");
+    expect(page("lay").facts.find(({ label }) => label === "To buy")!.value).toBe("0.3 m");
   });
 
   // ISO 216 A4 for Britain; ANSI/ASME Y14.1 size A for the United States and Canada.
