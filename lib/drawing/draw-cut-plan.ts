@@ -7,8 +7,11 @@ import { drawDimension } from "./draw-dimension.ts";
 import { drawGrain } from "./draw-grain.ts";
 import { drawStockParts } from "./draw-stock-parts.ts";
 import { finishFigure } from "./finish-figure.ts";
+import { firstClear } from "./first-clear.ts";
 import { fitScale } from "./fit-scale.ts";
+import type { Fitted } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
+import { partWords } from "./part-words.ts";
 import { pathOf } from "./paper-path.ts";
 import { placeRound } from "./place-round.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
@@ -29,10 +32,13 @@ export function drawCutPlan(
   const label = input.project.stock.find(({ id }) => id === plan.stock)?.label ?? plan.stock;
   const [length = 1, width = 1] = used.size;
   const isBrief = limits.width < besideWords;
-  const fitted = fitScale(
-    (scale) => planPicture(input, plan, { used, scale, isBrief }),
-    [length, width],
-    limits,
+  const draw = (how: PlanLook): Fitted =>
+    fitScale((scale) => planPicture(input, plan, { used, scale, ...how }), [length, width], limits);
+  // The tables beside the figure have every size: where labels are in the way, they go.
+  const fitted = firstClear(
+    () => draw({ isBrief, hasSides: true }),
+    () => draw({ isBrief: true, hasSides: true }),
+    () => draw({ isBrief: true, hasSides: false }),
   );
   const write = (sizes: readonly Mm[]) => formatSizes(sizes, input.project);
   return finishFigure(
@@ -50,17 +56,25 @@ export function drawCutPlan(
 /** In less room than this the figure stands beside the words of a step, which have the sizes. */
 const besideWords: Mm = 110;
 
+interface PlanLook {
+  /** Names alone: no sizes, no offcuts. */
+  readonly isBrief: boolean;
+  /** Whether the strips that are sliced are shown from the side too. */
+  readonly hasSides: boolean;
+}
+
 function planPicture(
   input: DrawingInput,
   plan: CutPlan,
-  how: { readonly used: UsedStock; readonly scale: Ratio; readonly isBrief: boolean },
+  how: PlanLook & { readonly used: UsedStock; readonly scale: Ratio },
 ): Picture {
-  const { used, scale, isBrief } = how;
+  const { used, scale, isBrief, hasSides } = how;
   const above: CutView = { across: 0, up: 1, toPaper: flatView(scale) };
   const top = stockPicture(input, used, { view: above, isBrief });
   const grain = drawGrain(input.project, plan.stock, boxOfInks(top.inks));
   const inks = [...top.inks, ...grain];
-  return slicedStrips(used).reduce<Picture>(
+  const strips = hasSides ? slicedStrips(used) : [];
+  return strips.reduce<Picture>(
     (above, strip) => addSideView(above, strip, { input, scale, isBrief }),
     { ...top, inks },
   );
@@ -95,7 +109,7 @@ function addSideView(
   const view: CutView = { across: 0, up: 2, toPaper: flatView(scale) };
   const below = stockPicture(input, strip, { view, isBrief });
   const [upper, lower] = [boxOfInks(above.inks), boxOfInks(below.inks)];
-  const names = [...new Set(strip.places.map(({ part }) => part))].join(", ");
+  const names = [...new Set(strip.places.map(({ part }) => partWords(part)))].join(", ");
   const title: Ink = {
     kind: "text",
     style: "label",

@@ -9,8 +9,11 @@ import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPrintArrow } from "./draw-print-arrow.ts";
 import { drawRuler } from "./draw-ruler.ts";
+import { findCollisions } from "./find-collisions.ts";
 import { finishFigure } from "./finish-figure.ts";
+import { firstClear } from "./first-clear.ts";
 import { fitScale } from "./fit-scale.ts";
+import type { Fitted } from "./fit-scale.ts";
 import { wasteHatch } from "./hatch-styles.ts";
 import { insidePoints } from "./inside-point.ts";
 import { pathOf } from "./paper-path.ts";
@@ -28,18 +31,23 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
   const cloth = stock?.kind === "fabric" ? stock : null;
   // A long lay lies on its side when that lets it be drawn larger.
   const size = [lay.width, Math.max(extentOf(lay), 1)] as const;
-  const upright = fitScale(
-    (scale) => layPicture(input, lay, { cloth, scale, isLevel: false }),
-    size,
-    limits,
+  const draw = (look: Omit<LayLook, "cloth" | "scale">): Fitted =>
+    fitScale(
+      (scale) => layPicture(input, lay, { cloth, scale, ...look }),
+      look.isLevel ? [size[1], size[0]] : size,
+      limits,
+    );
+  const turn = (isShort: boolean): Fitted => {
+    const upright = draw({ isLevel: false, isShort });
+    if (lay.length <= lay.width) return upright;
+    const level = draw({ isLevel: true, isShort });
+    return level.scale > upright.scale * 1.4 ? level : upright;
+  };
+  // The table beside the figure has the whole names.
+  const fitted = firstClear(
+    () => turn(false),
+    () => turn(true),
   );
-  const level = fitScale(
-    (scale) => layPicture(input, lay, { cloth, scale, isLevel: true }),
-    [size[1], size[0]],
-    limits,
-  );
-  const isLong = lay.length > lay.width;
-  const fitted = isLong && level.scale > upright.scale * 1.4 ? level : upright;
   return finishFigure(
     {
       id: `lay/${lay.stock}`,
@@ -56,9 +64,15 @@ interface LayLook {
   readonly cloth: FabricStock | null;
   readonly scale: Ratio;
   readonly isLevel: boolean;
+  /** Name pieces by their numbers alone. */
+  readonly isShort: boolean;
 }
 
-function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: LayLook): Picture {
+function layPicture(
+  input: DrawingInput,
+  lay: Lay,
+  { cloth, scale, isLevel, isShort }: LayLook,
+): Picture {
   const { project } = input;
   const toPaper: ToPaper = ([x, y]) => (isLevel ? [y * scale, x * scale] : [x * scale, -y * scale]);
   const length = lay.length;
@@ -83,9 +97,9 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
     ...lay.places.map(({ outline: corners }) => outline(corners.map(toPaper), "line cut")),
     ...rulers(lay, { toPaper, scale, isLevel, unit: project.units }),
   ];
-  const { labels, callouts } = pieceLabels(input, lay, toPaper, base);
-  const placed = placeLabels(labels, base);
-  const box = boxOfInks(base);
+  const { labels, callouts } = pieceLabels(input, lay, { toPaper, base, isShort });
+  const beside = placeBeside(callouts, boxOfInks(base));
+  const placed = placeLabels(labels, [...base, ...beside]);
   const keepClear = placed.inks.flatMap((ink) =>
     ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : [],
   );
@@ -94,18 +108,14 @@ function layPicture(input: DrawingInput, lay: Lay, { cloth, scale, isLevel }: La
   // Figures of the rulers come last: a leader that passes under one ends short of it.
   const isFigure = (ink: Ink): boolean => ink.kind === "text" && ink.hasHalo === true;
   const [figures, lines] = [base.filter(isFigure), base.filter((ink) => !isFigure(ink))];
-  const inks = [
-    ...grid,
-    ...lines,
-    ...placed.inks,
-    ...placeBeside(callouts, box),
-    ...named,
-    ...figures,
-  ];
+  const inks = [...grid, ...lines, ...placed.inks, ...beside, ...named, ...figures];
   const around = boxOfInks(inks);
   const arrows = drawPrintArrow(cloth, { box: around, isLevel });
   const buy = buyLine(input, lay, { toPaper, isLevel, box: boxOfInks([...inks, ...arrows]) });
-  return { inks: [...inks, ...arrows, ...buy], collisions: placed.collisions };
+  // The ruler and the words beside the figure say the length too.
+  const whole = [...inks, ...arrows, ...buy];
+  const isClear = findCollisions(whole).length === 0;
+  return { inks: isClear ? whole : [...inks, ...arrows], collisions: placed.collisions };
 }
 
 /** How far the drawing goes: the lay, and the remnants beyond it. */
@@ -161,9 +171,9 @@ function rulers(
 function pieceLabels(
   input: DrawingInput,
   lay: Lay,
-  toPaper: ToPaper,
-  base: readonly Ink[],
+  how: { readonly toPaper: ToPaper; readonly base: readonly Ink[]; readonly isShort: boolean },
 ): { labels: Label[]; callouts: Callout[] } {
+  const { toPaper, base, isShort } = how;
   const pieces = clothPieces(input);
   const labels: Label[] = [];
   const callouts: Callout[] = [];
@@ -190,7 +200,8 @@ function pieceLabels(
     if (fitting) labels.push({ lines: fitting, style: "name", candidates });
     else {
       const [to = boxCentre(region)] = insidePoints([region], 1);
-      callouts.push({ lines: [`${full}${copy}`, ...marks], style: "label", to });
+      const name = isShort ? (words[0] ?? full) : full;
+      callouts.push({ lines: [`${name}${copy}`, ...marks], style: "label", to });
     }
   }
   return { labels, callouts };

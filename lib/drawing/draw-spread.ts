@@ -86,11 +86,13 @@ function spreadPicture(
       {
         lines: ["right side up"],
         style: "name",
-        candidates: insidePoints([on(selvedge, width - selvedge, length)], 40).map((at) => ({
-          at,
-          anchor: "middle",
-          leader: null,
-        })),
+        candidates: [
+          ...insidePoints([on(selvedge, width - selvedge, length)], 40).map(
+            (at) => ({ at, anchor: "middle", leader: null }) as const,
+          ),
+          // A narrow cloth is named from beside it.
+          ...roundPlaces(toPaper([width - selvedge, length * 0.35])),
+        ],
       },
       ...(direction === "any"
         ? []

@@ -1,4 +1,4 @@
-import type { Mm, Point } from "../plane/types.ts";
+import type { Mm, Point, Ratio } from "../plane/types.ts";
 import { LINE_SPACING, measureText, textStyles } from "./measure-text.ts";
 import { labelInks } from "./place-labels.ts";
 import type { Box, Ink, TextStyle } from "./types.ts";
@@ -26,11 +26,16 @@ const BETWEEN: Mm = 1.8;
  * targets down the page and are pushed apart, so they can never overlap; leaders that still cross
  * change places.
  */
-export function placeBeside(callouts: readonly Callout[], box: Box, gap: Mm = 6): Ink[] {
-  const middle = (box.left + box.right) / 2;
+export function placeBeside(
+  callouts: readonly Callout[],
+  box: Box,
+  { gap = 6, lean = 0.5 }: { readonly gap?: Mm; readonly lean?: Ratio } = {},
+): Ink[] {
+  // What lies beyond this goes to the right: half way across, unless the columns lean to one side.
+  const middle = box.left + (box.right - box.left) * lean;
   const left = callouts.filter(({ to }) => to[0] < middle);
   const right = callouts.filter(({ to }) => to[0] >= middle);
-  levelOff(left, right, middle);
+  if (lean === 0.5) levelOff(left, right, middle);
   return [...column(left, "left", box, gap), ...column(right, "right", box, gap)];
 }
 

@@ -8,6 +8,9 @@ import type { Ink, Picture } from "./types.ts";
 /** Where the figure of the height may stand along its line. */
 const shares: readonly Ratio[] = [0.5, 0.35, 0.65, 0.2, 0.8, 0, 1];
 
+/** How far across the names change sides: half way, else all to the right or to the left of the body. */
+const leans: readonly Ratio[] = [0.5, 0.3, 0.7, 0];
+
 /**
  * A body with its sizes and the names of its faces: the figure of the height slides along its line
  * to where no leader runs through it.
@@ -17,11 +20,16 @@ export function sizeAndName(
   callouts: readonly Callout[],
   sizes: (height: Ratio) => readonly Ink[],
 ): Picture {
-  const tries = shares.map((share): Ink[] => {
+  const draw = (lean: Ratio, share: Ratio): Ink[] => {
     const inks = [body, ...sizes(share)];
-    const names = placeBeside(callouts, boxOfInks(inks));
+    const names = placeBeside(callouts, boxOfInks(inks), { lean });
     return [...inks, ...names, ...callouts.map(({ to }) => dotInk(to))];
-  });
-  const clear = tries.find((inks) => findCollisions(inks).length === 0);
-  return { inks: clear ?? tries[0] ?? [body], collisions: [] };
+  };
+  for (const lean of leans) {
+    for (const share of shares) {
+      const inks = draw(lean, share);
+      if (findCollisions(inks).length === 0) return { inks, collisions: [] };
+    }
+  }
+  return { inks: draw(leans[0]!, shares[0]!), collisions: [] };
 }
