@@ -31,7 +31,9 @@ export function cutLines(cuts: readonly Cut[], pen: string, format: Format): str
     const last = alike.at(-1)!.order;
     return last === cut.order
       ? [`Draw line ${cut.order}${way}, ${places} from ${edge}, with the ${pen}.`]
-      : [`Draw lines ${cut.order} to ${last}${way} from ${edge}: ${places}.`];
+      : [
+          `Draw lines ${cut.order} ${last === cut.order + 1 ? "and" : "to"} ${last}${way} from ${edge}: ${places}.`,
+        ];
   });
   return lines.length > 1 && cuts.some(({ kind }) => kind !== "free")
     ? [...lines, "Stop each line where the figure ends it."]
