@@ -64,7 +64,7 @@ interface LayLook {
   readonly cloth: FabricStock | null;
   readonly scale: Ratio;
   readonly isLevel: boolean;
-  /** Name pieces by their numbers alone. */
+  /** Name pieces by their numbers alone, in one line each. */
   readonly isShort: boolean;
 }
 
@@ -200,8 +200,10 @@ function pieceLabels(
     if (fitting) labels.push({ lines: fitting, style: "name", candidates });
     else {
       const [to = boxCentre(region)] = insidePoints([region], 1);
-      const name = isShort ? (words[0] ?? full) : full;
-      callouts.push({ lines: [`${name}${copy}`, ...marks], style: "label", to });
+      const lines = isShort
+        ? [[`${words[0] ?? full}${copy}`, ...marks].join(", ")]
+        : [`${full}${copy}`, ...marks];
+      callouts.push({ lines, style: "label", to });
     }
   }
   return { labels, callouts };

@@ -96,15 +96,13 @@ export function mapView(
       else if (to) callouts.push({ lines: [panel.id], style: "name", to });
     }
   });
-  const placed = placeLabels(labels, [body]);
+  const beside = placeBeside(callouts, boxOfInks([body]));
+  const placed = placeLabels(labels, [body, ...beside]);
   const clear = placed.inks.flatMap((ink) =>
     ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : [],
   );
   const fills = regions.flatMap(({ region, index }) => fillPanel(region, index, clear));
-  const named = [
-    ...placeBeside(callouts, boxOfInks([body])),
-    ...callouts.map(({ to }) => dotInk(to)),
-  ];
+  const named = [...beside, ...callouts.map(({ to }) => dotInk(to))];
   return { inks: [...fills, body, ...placed.inks, ...named], collisions: placed.collisions };
 }
 

@@ -6,6 +6,7 @@ import { boxOfPoints } from "./boxes.ts";
 import { checkDiagonal, drawDiagonal } from "./check-diagonal.ts";
 import { drawUpArrow } from "./draw-up-arrow.ts";
 import { finishFigure } from "./finish-figure.ts";
+import { firstClear } from "./first-clear.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { insidePoints, isInsideRings } from "./inside-point.ts";
@@ -25,10 +26,16 @@ export function drawPanel(
   how: { readonly id?: string; readonly panel: Panel | null; readonly limits: FigureLimits },
 ): Figure {
   const { id = `panel/${piece.id}`, panel, limits } = how;
-  const fitted = fitScale(
-    (scale) => piecePicture(input, piece, panel, scale),
-    piece.cutSize,
-    limits,
+  const draw = (hasDiagonal: boolean) =>
+    fitScale(
+      (scale) => piecePicture(input, piece, { panel, scale, hasDiagonal }),
+      piece.cutSize,
+      limits,
+    );
+  // The words below measure the same diagonal.
+  const fitted = firstClear(
+    () => draw(true),
+    () => draw(false),
   );
   return finishFigure(
     {
@@ -46,16 +53,16 @@ export function drawPanel(
 function piecePicture(
   { project }: DrawingInput,
   piece: Piece,
-  panel: Panel | null,
-  scale: Ratio,
+  how: { readonly panel: Panel | null; readonly scale: Ratio; readonly hasDiagonal: boolean },
 ): Picture {
+  const { panel, scale, hasDiagonal } = how;
   const toPaper = flatView(scale);
   const lines = pieceLines(piece, panel, toPaper);
   const rings = [piece.finished.outer, ...piece.finished.holes].map((loop) =>
     flattenPath(pathOfLoop(loop, toPaper), 0.1),
   );
   const sizes = pieceSizes(piece, toPaper, project);
-  const diagonal = checkDiagonal(piece, project);
+  const diagonal = hasDiagonal ? checkDiagonal(piece, project) : null;
   const measured = diagonal
     ? drawDiagonal(diagonal, toPaper, { style: project, others: lines })
     : [];

@@ -73,7 +73,10 @@ function coveredFoam(random: Random): object {
           fit: pick<object | string>(random, [{ smallerBy: "1 cm" }, "exact"]),
           panels: pick(random, ["auto", "fewest", "least-cloth", "upright", "plain"]),
           closing: closing === "zip" ? { kind: closing, stock: "chain" } : { kind: closing },
-          ...(random() < 0.2 ? { piping: { cord: "5 mm", along: ["base/top"] } } : {}),
+          // A wedge has no top to pipe round.
+          ...(random() < 0.2 && !("wedge" in blocks["base"])
+            ? { piping: { cord: "5 mm", along: ["base/top"] } }
+            : {}),
         },
       },
     },
