@@ -36,6 +36,7 @@ export function drawCutPlan(
     fitScale((scale) => planPicture(input, plan, { used, scale, ...how }), [length, width], limits);
   // The tables beside the figure have every size: where labels are in the way, they go.
   const fitted = firstClear(
+    limits,
     () => draw({ isBrief, hasSides: true }),
     () => draw({ isBrief: true, hasSides: true }),
     () => draw({ isBrief: true, hasSides: false }),

@@ -1,9 +1,8 @@
-import type { LayPlace, Lay } from "../packing/types.ts";
+import type { Lay } from "../packing/types.ts";
 import type { Mm, Point, Polygon, Ratio } from "../plane/types.ts";
 import type { FabricStock } from "../project/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
-import { boxOfInks, boxOfPoints, growBox } from "./boxes.ts";
-import { clothPieces } from "./cloth-pieces.ts";
+import { boxOfInks, growBox } from "./boxes.ts";
 import { dotInk } from "./dot-ink.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
@@ -15,14 +14,14 @@ import { firstClear } from "./first-clear.ts";
 import { fitScale } from "./fit-scale.ts";
 import type { Fitted } from "./fit-scale.ts";
 import { wasteHatch } from "./hatch-styles.ts";
-import { insidePoints } from "./inside-point.ts";
+import { labelLay, placeMarks } from "./label-lay.ts";
+import type { LayNaming } from "./label-lay.ts";
 import { pathOf } from "./paper-path.ts";
-import { type Callout, placeBeside } from "./place-beside.ts";
+import { placeBeside } from "./place-beside.ts";
 import { placeLabels } from "./place-labels.ts";
 import { repeatLines } from "./repeat-lines.ts";
 import { textBox } from "./text-box.ts";
-import { pieceName } from "./draw-panel.ts";
-import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture, ToPaper } from "./types.ts";
+import type { DrawingInput, Figure, FigureLimits, Ink, Picture, ToPaper } from "./types.ts";
 
 /** Pieces on their cloth, to scale, with rulers, selvedges, print arrow and repeat grid. */
 export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Figure {
@@ -37,16 +36,18 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
       look.isLevel ? [size[1], size[0]] : size,
       limits,
     );
-  const turn = (isShort: boolean): Fitted => {
-    const upright = draw({ isLevel: false, isShort });
+  const turn = (naming: LayNaming): Fitted => {
+    const upright = draw({ isLevel: false, naming });
     if (lay.length <= lay.width) return upright;
-    const level = draw({ isLevel: true, isShort });
+    const level = draw({ isLevel: true, naming });
     return level.scale > upright.scale * 1.4 ? level : upright;
   };
   // The table beside the figure has the whole names.
   const fitted = firstClear(
-    () => turn(false),
-    () => turn(true),
+    limits,
+    () => turn("whole"),
+    () => turn("short"),
+    () => turn("once"),
   );
   return finishFigure(
     {
@@ -64,14 +65,14 @@ interface LayLook {
   readonly cloth: FabricStock | null;
   readonly scale: Ratio;
   readonly isLevel: boolean;
-  /** Name pieces by their numbers alone, in one line each. */
-  readonly isShort: boolean;
+  /** Names beside the cloth: whole, by number in one line each, or by number once for like pieces. */
+  readonly naming: LayNaming;
 }
 
 function layPicture(
   input: DrawingInput,
   lay: Lay,
-  { cloth, scale, isLevel, isShort }: LayLook,
+  { cloth, scale, isLevel, naming }: LayLook,
 ): Picture {
   const { project } = input;
   const toPaper: ToPaper = ([x, y]) => (isLevel ? [y * scale, x * scale] : [x * scale, -y * scale]);
@@ -97,7 +98,7 @@ function layPicture(
     ...lay.places.map(({ outline: corners }) => outline(corners.map(toPaper), "line cut")),
     ...rulers(lay, { toPaper, scale, isLevel, unit: project.units }),
   ];
-  const { labels, callouts } = pieceLabels(input, lay, { toPaper, base, isShort });
+  const { labels, callouts } = labelLay(input, lay, { toPaper, base, naming });
   const beside = placeBeside(callouts, boxOfInks(base));
   const placed = placeLabels(labels, [...base, ...beside]);
   const keepClear = placed.inks.flatMap((ink) =>
@@ -165,60 +166,6 @@ function rulers(
         ...drawRuler({ ...x, along: [1, 0], out: [0, 1] }),
         ...drawRuler({ ...y, along: [0, -1], out: [-1, 0] }),
       ];
-}
-
-/** Labels on the pieces where they fit; small pieces are named from the margin. */
-function pieceLabels(
-  input: DrawingInput,
-  lay: Lay,
-  how: { readonly toPaper: ToPaper; readonly base: readonly Ink[]; readonly isShort: boolean },
-): { labels: Label[]; callouts: Callout[] } {
-  const { toPaper, base, isShort } = how;
-  const pieces = clothPieces(input);
-  const labels: Label[] = [];
-  const callouts: Callout[] = [];
-  for (const place of lay.places) {
-    const piece = pieces.find(({ piece: { id } }) => id === place.piece)?.piece;
-    const full = piece ? pieceName(piece) : place.piece.replace(/\/(\d+)$/, " part $1");
-    const copy = (piece?.cut ?? 1) * lay.copies > 1 ? ` (${place.copy})` : "";
-    const marks = placeMarks(place);
-    const region = place.outline.map(toPaper);
-    const candidates = insidePoints([region], 60).map(
-      (at) => ({ at, anchor: "middle", leader: null }) as const,
-    );
-    const words = /^[A-Z]+\d+ /.test(full) ? full.split(/ (.*)/s).slice(0, 2) : [full];
-    const versions = [
-      [...words, ...marks],
-      [`${full}${copy}`],
-      [`${words[0] ?? full}${copy}`, ...marks],
-    ];
-    if (copy) versions[0] = [`${words[0] ?? full}${copy}`, ...words.slice(1), ...marks];
-    const fitting = versions.find((lines) => {
-      if (marks.length > 0 && !marks.every((mark) => lines.includes(mark))) return false;
-      return placeLabels([{ lines, style: "name", candidates }], base).collisions.length === 0;
-    });
-    if (fitting) labels.push({ lines: fitting, style: "name", candidates });
-    else {
-      const [to = boxCentre(region)] = insidePoints([region], 1);
-      const lines = isShort
-        ? [[`${words[0] ?? full}${copy}`, ...marks].join(", ")]
-        : [`${full}${copy}`, ...marks];
-      callouts.push({ lines, style: "label", to });
-    }
-  }
-  return { labels, callouts };
-}
-
-function boxCentre(region: Polygon): Point {
-  const box = boxOfPoints(region);
-  return [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-}
-
-/** What was done to a piece to lay it, in words. */
-function placeMarks({ turn, flipped }: LayPlace): string[] {
-  const whole = Math.round(((turn % 360) + 360) % 360);
-  const turned = whole === 0 ? [] : whole === 180 ? ["upside down"] : [`turned ${whole}°`];
-  return [...turned, ...(flipped ? ["face down"] : [])];
 }
 
 /** The length of cloth the lay takes, on a dimension line of its own. */

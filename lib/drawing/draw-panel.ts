@@ -34,6 +34,7 @@ export function drawPanel(
     );
   // The words below measure the same diagonal.
   const fitted = firstClear(
+    limits,
     () => draw(true),
     () => draw(false),
   );

@@ -29,14 +29,19 @@ const BETWEEN: Mm = 1.8;
 export function placeBeside(
   callouts: readonly Callout[],
   box: Box,
-  { gap = 6, lean = 0.5 }: { readonly gap?: Mm; readonly lean?: Ratio } = {},
+  {
+    gap = 6,
+    lean = 0.5,
+    shift = 0,
+  }: { readonly gap?: Mm; readonly lean?: Ratio; readonly shift?: Mm } = {},
 ): Ink[] {
   // What lies beyond this goes to the right: half way across, unless the columns lean to one side.
   const middle = box.left + (box.right - box.left) * lean;
   const left = callouts.filter(({ to }) => to[0] < middle);
   const right = callouts.filter(({ to }) => to[0] >= middle);
   if (lean === 0.5) levelOff(left, right, middle);
-  return [...column(left, "left", box, gap), ...column(right, "right", box, gap)];
+  const how = { box, gap, shift };
+  return [...column(left, "left", how), ...column(right, "right", how)];
 }
 
 /** Move the labels nearest the middle across while one column is much the longer. */
@@ -49,11 +54,16 @@ function levelOff(left: Callout[], right: Callout[], middle: Mm): void {
   }
 }
 
-function column(callouts: readonly Callout[], side: Side, box: Box, gap: Mm): Ink[] {
+function column(
+  callouts: readonly Callout[],
+  side: Side,
+  { box, gap, shift }: { readonly box: Box; readonly gap: Mm; readonly shift: Mm },
+): Ink[] {
   const slots: Slot[] = callouts
     .map((callout) => ({ ...callout, height: heightOf(callout), y: callout.to[1] }))
     .sort((a, b) => a.to[1] - b.to[1] || a.to[0] - b.to[0]);
   spread(slots, (box.top + box.bottom) / 2);
+  for (const slot of slots) slot.y += shift;
   const x = side === "left" ? box.left - gap : box.right + gap;
   uncross(slots, x);
   const anchor = side === "left" ? "end" : "start";
