@@ -96,8 +96,19 @@ export function mapView(
       else if (to) callouts.push({ lines: [panel.id], style: "name", to });
     }
   });
-  const beside = placeBeside(callouts, boxOfInks([body]));
-  const placed = placeLabels(labels, [body, ...beside]);
+  const box = boxOfInks([body]);
+  // A number that a leader leaves no room for goes beside the body too.
+  const crossed = labels.filter(
+    (label) => placeLabels([label], [body, ...placeBeside(callouts, box)]).collisions.length > 0,
+  );
+  callouts.push(
+    ...crossed.flatMap(({ lines, style, candidates: [first] }) =>
+      first ? [{ lines, style, to: first.at }] : [],
+    ),
+  );
+  const beside = placeBeside(callouts, box);
+  const kept = labels.filter((label) => !crossed.includes(label));
+  const placed = placeLabels(kept, [body, ...beside]);
   const clear = placed.inks.flatMap((ink) =>
     ink.kind === "text" ? [growBox(textBox(ink), 0.8)] : [],
   );
