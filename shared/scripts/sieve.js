@@ -22,6 +22,5 @@
   }
 
   form.addEventListener("input", sieve);
-  form.addEventListener("submit", (event) => event.preventDefault());
   sieve();
 })();
