@@ -36,7 +36,8 @@ export const checkCords: Check = ({ project, covers, format: { length } }) => {
     about,
     message: `${what} can wind round the neck of a child under ${cord.underYears}.`,
     remedy:
-      `Keep every free end to ${inMillimetres(cord.longest)} or less, and every loop to ${inMillimetres(cord.noose)} round. ` +
+      `Keep every free end to ${inMillimetres(cord.longest)} or less, and every loop to ${inMillimetres(cord.noose)} round, ` +
+      `and take no cord thinner than ${inMillimetres(cord.thinnest)}. ` +
       "A zip or hand sewing has no ends at all.",
     source: cord.source,
   }));

@@ -1,3 +1,4 @@
+import { foamGrade } from "../estimate/foam-grade.ts";
 import { densityInPoundsPerCubicFoot } from "../estimate/pounds-per-cubic-foot.ts";
 import type { SlabStock } from "../project/types.ts";
 import { findSeat, seatBlocks } from "./find-seat.ts";
@@ -5,6 +6,8 @@ import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
 const rule = rules["density-low"];
+/** The least density with the hardness of an ordinary seat, 35 lb. @source as "foam-soft" in the table of checks */
+const seatGrade = foamGrade(rule.least, 155.7);
 
 /** Foam under the seat that is lighter than the trade advises, or of unknown density. */
 export const checkFoamDensity: Check = ({ project, solids }) =>
@@ -27,7 +30,7 @@ export const checkFoamDensity: Check = ({ project, solids }) =>
               severity: "note" as const,
               about,
               message: `No density was given for ${slab.label}, so neither its mass nor its use as a seat can be judged.`,
-              remedy: `Ask the seller. Foam to sit on wants at least ${rule.least} kg/m³ (${pounds(rule.least)}).`,
+              remedy: `Ask the seller. Foam to sit on wants at least ${rule.least} kg/m³ (${pounds(rule.least)}), sold in America by numbers such as ${seatGrade}.`,
               source: rule.source,
             },
           ];

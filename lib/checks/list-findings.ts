@@ -7,6 +7,7 @@ import { checkCheaper } from "./check-cheaper.ts";
 import { checkClimbing } from "./check-climbing.ts";
 import { checkClothStock } from "./check-cloth-stock.ts";
 import { checkCords } from "./check-cords.ts";
+import { checkCoverFit } from "./check-cover-fit.ts";
 import { checkCrossings } from "./check-crossings.ts";
 import { checkCutStock } from "./check-cut-stock.ts";
 import { checkEasedSeams } from "./check-eased-seams.ts";
@@ -74,6 +75,7 @@ export const checks: readonly (readonly [name: string, check: Check])[] = [
   ["thick crossings", checkCrossings],
   ["handles", checkHandles],
   ["opening", checkOpening],
+  ["cover fit", checkCoverFit],
   ["zip", checkZip],
   ["washing", checkWashing],
   ["inward edges", checkInwardEdges],

@@ -23,6 +23,16 @@ export function layerThickness({ thickness, weight }: FabricStock): Mm | null {
 export const usualStitch: Mm = 3;
 
 /**
+ * Stitches to baste with, shortest and longest.
+ *
+ * @source Nease's Needlework, neasesneedlework.com, and Melgee Crafts, melgeecrafts.com: 4 to 5 mm
+ */
+export const bastingStitch: readonly [Mm, Mm] = [4, 5];
+
+/** How to baste, in words. */
+export const bastingWords = `stitches of ${bastingStitch.join(" to ")} mm`;
+
+/**
  * Stitch length for the heaviest cloth that is sewn, to half a millimetre: the middle of its range,
  * rounded up. The usual stitch where no weight is known.
  *

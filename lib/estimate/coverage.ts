@@ -1,4 +1,4 @@
-import type { Mm2 } from "../plane/types.ts";
+import type { Mm2, Ratio } from "../plane/types.ts";
 
 /**
  * Containers needed for an area, when the maker of the stuff states what one covers. Coverage is
@@ -18,4 +18,28 @@ export function containersFor(area: Mm2, coverage: Mm2): number | null {
  */
 export function containerCoverage(litres: number, areaPerLitre: Mm2): Mm2 {
   return litres * areaPerLitre;
+}
+
+/** Litres in a US gallon and square metres in a square foot. @source NIST SP 811 (2008), appendix B.8 */
+const litresPerGallon = 3.785411784;
+const squareMetresPerSquareFoot = 0.3048 ** 2;
+
+/** Square metres a litre covers, from the square feet a US gallon covers, as American labels have it. */
+export function squareMetresPerLitre(squareFeetPerGallon: number): number {
+  return (squareFeetPerGallon * squareMetresPerSquareFoot) / litresPerGallon;
+}
+
+/**
+ * Square metres a litre of adhesive covers, from what its data sheet gives: kilograms a litre, share of
+ * solids by mass, and grams of dry adhesive asked for on a square metre.
+ *
+ * @source 3M, Fastbond Insulation Adhesive, data sheet, January 2008,
+ *   https://businessdocbox.com/Construction/90667992-3-fastbond-tm-insulation-adhesive-technical-data-january-2008.html
+ */
+export function coverageByCoat(sheet: {
+  readonly density: number;
+  readonly solids: Ratio;
+  readonly dryCoat: number;
+}): number {
+  return (sheet.density * 1000 * sheet.solids) / sheet.dryCoat;
 }

@@ -3,7 +3,7 @@ import type { FabricStock, Unit } from "../project/types.ts";
 import { clothClass, heaviestCloth, layerThickness, stitchFor } from "./cloth-class.ts";
 import { looseLength, pipedLength, sewnLength } from "./seam-total.ts";
 import { threadLength, threadWaste } from "./thread-length.ts";
-import { flatThreadRatio, threadRatio } from "./thread-ratio.ts";
+import { bobbinShare, flatThreadRatio, threadRatio } from "./thread-ratio.ts";
 import type { Material, Work } from "./types.ts";
 
 /** Thread for every seam of the project, sewn by lockstitch. No line when nothing is sewn. */
@@ -46,7 +46,7 @@ export function listThread(work: Work): Material[] {
       buy: quantity,
       basis:
         `${sewn.join(", ")}. ${ratioWords(ratio, thickest === null ? null : layers * thickest)}; ` +
-        `${threadWaste * 100} % more is for ends and unpicking.`,
+        `${threadWaste * 100} % more is for ends and unpicking. ${bobbinShare * 100} % goes on bobbins.`,
       price: null,
       group: "thread",
     },

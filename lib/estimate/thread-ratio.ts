@@ -1,8 +1,11 @@
 import type { Mm, Ratio } from "../plane/types.ts";
 import { stitchesPerInch } from "./stitches-per-inch.ts";
 
-/** Stitch classes by their ISO 4915 numbers: lockstitch, zigzag lockstitch, single chain, blind stitch, double chain. */
-export type StitchClass = "301" | "304" | "101" | "103" | "401";
+/**
+ * Stitch classes by their ISO 4915 numbers: lockstitch, zigzag lockstitch, single chain, blind stitch, double
+ * chain, overedge of two and three threads, and with a safety stitch.
+ */
+export type StitchClass = "301" | "304" | "101" | "103" | "401" | "503" | "504" | "512" | "516";
 
 /** Thread per seam length on ordinary thickness. */
 const flatRatio: Readonly<Record<StitchClass, Ratio>> = {
@@ -13,7 +16,15 @@ const flatRatio: Readonly<Record<StitchClass, Ratio>> = {
   "103": 4.5,
   // Coats average table, from memory; 5.5 confirmed by other pages
   "401": 5.5,
+  // The same table, from memory
+  "503": 12,
+  "504": 14,
+  "512": 18,
+  "516": 20,
 };
+
+/** Share of a lockstitch's thread that the bobbin holds. @source Coats, as above: needle to bobbin 1 to 1 */
+export const bobbinShare: Ratio = 1 / 2;
 
 /** Constant of `constant + 2·T·S`: T seam thickness and S stitches, both by the inch. */
 const constant: Readonly<Record<"301" | "101" | "401", number>> = {
@@ -36,6 +47,21 @@ export function threadRatioByThickness(
 ): Ratio {
   const thicknessInInches = seam.thickness / 25.4;
   return constant[stitchClass] + 2 * thicknessInInches * stitchesPerInch(seam.stitch);
+}
+
+/**
+ * Thread per length of an edge neatened by a three-thread overedge stitch, class 504: `3 + 4·W·S + 4·T·S`,
+ * W its width, T its thickness and S stitches, all by the inch.
+ *
+ * @source https://www.textilecalculations.com/calculate-amount-of-sewing-thread-consumption/ (another page has a
+ *   constant of 5; the flat 14 of Coats' table buys more)
+ */
+export function overedgeThreadRatio(edge: {
+  readonly width: Mm;
+  readonly thickness: Mm;
+  readonly stitch: Mm;
+}): Ratio {
+  return 3 + 4 * ((edge.width + edge.thickness) / 25.4) * stitchesPerInch(edge.stitch);
 }
 
 /** Thread per length of seam on ordinary thickness, whatever the stitch length. */

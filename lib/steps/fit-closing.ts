@@ -1,3 +1,4 @@
+import { bastingWords } from "../estimate/cloth-class.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover, SewingPass } from "../seams/types.ts";
 import { makeStep } from "./make-step.ts";
@@ -44,7 +45,7 @@ export function fitClosing(
                 `Clip each inward corner of ${panel} to just short of the seam line with the cloth scissors.`,
             ),
             `Pin ${edges} together, right sides facing.`,
-            "Baste along the seam line with long stitches on the sewing machine.",
+            `Baste along the seam line with ${bastingWords} on the sewing machine.`,
             "Press the allowances open with the iron.",
             "Lay the zip face down along the seam, its teeth on the stitches.",
             ...(corners.length > 0

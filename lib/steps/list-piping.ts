@@ -1,3 +1,4 @@
+import { bastingWords } from "../estimate/cloth-class.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipingPiece } from "../estimate/piping-piece.ts";
 import { pipedLength } from "../estimate/seam-total.ts";
@@ -88,7 +89,7 @@ function bastePiping(cover: Cover, work: Work): Step {
       `Pin the piping to the right side of ${where}, cord inwards, raw edges together.`,
       `Leave the ends free for ${work.format.length(50)} where they meet.`,
       "Snip the allowance of the piping at each corner with the cloth scissors.",
-      "Baste close to the cord with the zip foot and long stitches.",
+      `Baste close to the cord with the zip foot and ${bastingWords}.`,
       "Join the ends so that the cord butts and the strip overlaps.",
     ],
     uses: [...panels, "piping", "pins", "cloth scissors", "sewing machine", "zip foot", "thread"],

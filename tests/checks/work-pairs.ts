@@ -149,7 +149,20 @@ const foamed = (country: string | null, foam: string | null) =>
     solids: [make.makeSolid({ id: "seat", blocks: [make.makeBlock({ id: "block", foam })] })],
   });
 
+const fitted = (larger: number) =>
+  make.makeWork({
+    covers: [
+      make.makeCover({
+        solid: "seat",
+        foamSize: [600, 500, 100],
+        coverSize: [600 + larger, 500 + larger, 100],
+      }),
+    ],
+  });
+
 export const workPairs: readonly Pair[] = [
+  { finding: "cover-tight", trips: fitted(-26), nearMiss: fitted(-25.4) },
+  { finding: "cover-loose", trips: fitted(77), nearMiss: fitted(76.2) },
   { finding: "cheaper-stock", trips: rails(4), nearMiss: rails(4.5) },
   { finding: "sheet-short", trips: planned("sheet", 3), nearMiss: planned("sheet", 2) },
   { finding: "board-short", trips: planned("board", 3), nearMiss: planned("board", 2) },
