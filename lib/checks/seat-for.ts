@@ -17,7 +17,7 @@ export interface SeatFor {
  *
  * @source ANSUR II 2012 raw data: women 0.238, men 0.245, barefoot; the mean of the two
  */
-const poplitealShare: Ratio = 0.24;
+export const poplitealShare: Ratio = 0.24;
 
 /**
  * One step down in the marks is 30 to 50 mm; a seat that much lower suits the mark below.

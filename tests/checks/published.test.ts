@@ -98,8 +98,8 @@ describe("figures published elsewhere", () => {
 
   // EN 71-1:2005+A8:2009, 5.4, http://bbs4.angui.org/thread-57987-1-1.html; CEN/TR 13387:2004, ANEC table 5
   test("cords and finger gaps carry the published limits", () => {
-    expect(rules.cords).toMatchObject({ longest: 220, noose: 380, underYears: 3 });
-    expect(rules["finger-gap"]).toMatchObject({ from: 5, to: 12, shallow: 10 });
+    expect(rules.cords).toMatchObject({ longest: 220, noose: 380, thinnest: 1.5, underYears: 3 });
+    expect(rules["finger-gap"]).toMatchObject({ from: 5, mesh: 7, to: 12, shallow: 10 });
   });
 
   test("a stature stands in for an age", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
+  bastingStitch,
   clothClass,
   layerThickness,
   stitchFor,
@@ -37,6 +38,15 @@ describe("stitch, needle and thread by the weight of the cloth", () => {
     expect(stitchFor(workOf(null))).toBe(usualStitch);
     expect(usualStitch).toBeGreaterThanOrEqual(2.5);
     expect(usualStitch).toBeLessThanOrEqual(3);
+  });
+
+  // neasesneedlework.com and melgeecrafts.com: basting 4 to 5 mm (one of them 5 to 7), topstitching 3.0 to 3.5 mm
+  test("basting and the usual stitch on top of the cloth keep the published bands", () => {
+    const [least, most] = bastingStitch;
+    expect(least).toBeGreaterThanOrEqual(4);
+    expect(most).toBeLessThanOrEqual(7);
+    expect(usualStitch).toBeGreaterThanOrEqual(3);
+    expect(usualStitch).toBeLessThanOrEqual(3.5);
   });
 
   // Janome, thread and needle chart, https://www.easymanua.ls/janome/415/manual?p=9: furnishing cloth US 14 to 16;

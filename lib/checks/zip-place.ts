@@ -1,0 +1,36 @@
+import type { Face, Solid } from "../solids/types.ts";
+import type { Cover } from "../seams/types.ts";
+
+/** The faces a zip runs along, and whether one of them is turned towards whoever sits there. */
+export interface ZipPlace {
+  readonly along: readonly string[];
+  readonly isInReach: boolean;
+}
+
+/**
+ * Where the zip of a cover lies: in a face that it was put across, else along the edges of its opening. A
+ * seam between two faces is in reach unless one of the two is hidden, underneath or at the back: there the
+ * slider can be kept on that side. Null where it is in no seam of the form.
+ *
+ * @source our choice: a child on the seat sees and handles front, sides and top
+ */
+export function zipPlace(
+  { opening }: Pick<Cover, "opening">,
+  { edges, faces }: Solid,
+  across: string | null,
+): ZipPlace | null {
+  const crossed = across === null ? [] : faces.filter(({ names }) => names.includes(across));
+  const open = edges.filter(({ id }) => opening?.edges.includes(id));
+  const joined = open.map((edge) => faces.filter(({ id }) => edge.faces.includes(id)));
+  const pairs = crossed.length > 0 ? [crossed] : joined;
+  if (pairs.length === 0) return null;
+  return {
+    along: [...new Set(pairs.flat().map(({ label }) => label))],
+    isInReach: pairs.some((pair) => !pair.some(isAway)),
+  };
+}
+
+/** Underneath, at the back, or covered by something else. */
+function isAway({ isVisible, normal }: Face): boolean {
+  return !isVisible || normal[2] < -0.5 || normal[1] > 0.9;
+}
