@@ -15,9 +15,7 @@ export const checkZipForChildren: Check = ({ project, covers, solids }) => {
     .filter(({ closing }) => closing?.kind === "zip")
     .map((cover) => {
       const solid = solids.find(({ id }) => id === cover.solid);
-      const spec = project.solids.find(({ id }) => id === cover.solid)?.cover;
-      const place =
-        solid === undefined ? null : zipPlace(cover, solid, spec?.closing.across ?? null);
+      const place = solid === undefined ? null : zipPlace(cover, solid);
       return {
         id: `zip-child/${cover.solid}`,
         severity: "warning",

@@ -8,21 +8,18 @@ export interface ZipPlace {
 }
 
 /**
- * Where the zip of a cover lies: in a face that it was put across, else along the edges of its opening. A
- * seam between two faces is in reach unless one of the two is hidden, underneath or at the back: there the
- * slider can be kept on that side. Null where it is in no seam of the form.
+ * Where the zip of a cover lies, read off the edges of its opening; one put across a face lies between that
+ * face's two halves. A seam between two faces is in reach unless one of them is hidden, underneath or at the
+ * back. Null where the opening is in no seam of the form.
  *
  * @source our choice: a child on the seat sees and handles front, sides and top
  */
 export function zipPlace(
   { opening }: Pick<Cover, "opening">,
-  { edges, faces }: Solid,
-  across: string | null,
+  { edges, faces }: Pick<Solid, "edges" | "faces">,
 ): ZipPlace | null {
-  const crossed = across === null ? [] : faces.filter(({ names }) => names.includes(across));
   const open = edges.filter(({ id }) => opening?.edges.includes(id));
-  const joined = open.map((edge) => faces.filter(({ id }) => edge.faces.includes(id)));
-  const pairs = crossed.length > 0 ? [crossed] : joined;
+  const pairs = open.map((edge) => faces.filter(({ id }) => edge.faces.includes(id)));
   if (pairs.length === 0) return null;
   return {
     along: [...new Set(pairs.flat().map(({ label }) => label))],

@@ -79,6 +79,15 @@ describe("stitch, needle and thread by the weight of the cloth", () => {
     expect(seamStrength(2.54, 4)).toBeCloseTo(60, 9);
   });
 
+  // 25 lb an inch asked of seams in furnishing cloth, and the threads' strength: both from memory, so advice
+  test.each([100, 200, 300, 700])(
+    "cloth of %d g/m² is given thread whose seam holds 25 lb",
+    (weight) => {
+      const strength = clothClass(weight)?.threadStrength ?? 0;
+      expect(seamStrength(stitchFor(workOf(weight)), strength) / 4.448).toBeGreaterThan(25);
+    },
+  );
+
   // 301: C = 2 + 2 T S, https://www.textilecalculations.com/calculate-amount-of-sewing-thread-consumption/;
   // two plies of heavy cloth, 3 mm at 8 to the inch, worked by hand: 3.9
   test("a thick seam takes far more than the flat ratio", () => {
