@@ -35,11 +35,13 @@ function placeWords(place: ZipPlace | null): string {
       : listWords(place.along.map((face) => `the ${face}`));
   const where = ` The zip runs along ${faces}, `;
   return place.isInReach
-    ? `${where}in part within reach of a child on the seat.`
-    : `${where}all of it beside the back or underside, out of reach of a child on the seat.`;
+    ? `${where}where a child can reach it.`
+    : `${where}out of reach of a child on the seat.`;
 }
 
 function moveWords(place: ZipPlace | null): string {
   if (place === null) return "Keep the zip at the back or underside, t";
-  return place.isInReach ? "Open seams at the back or underside instead, t" : "T";
+  return place.isInReach
+    ? "Open the seam between back and underside instead where the foam still goes in. T"
+    : "T";
 }

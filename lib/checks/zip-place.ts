@@ -9,8 +9,7 @@ export interface ZipPlace {
 
 /**
  * Where the zip of a cover lies, read off the edges of its opening; one put across a face lies between that
- * face's two halves. A seam between two faces is in reach unless one of them is hidden, underneath or at the
- * back. Null where the opening is in no seam of the form.
+ * face's two halves. A seam is in reach unless both its faces are hidden, underneath or at the back. Null where the opening is in no seam of the form.
  *
  * @source our choice: a child on the seat sees and handles front, sides and top
  */
@@ -23,7 +22,7 @@ export function zipPlace(
   if (pairs.length === 0) return null;
   return {
     along: [...new Set(pairs.flat().map(({ label }) => label))],
-    isInReach: pairs.some((pair) => !pair.some(isAway)),
+    isInReach: pairs.some((pair) => !pair.every(isAway)),
   };
 }
 
