@@ -3,14 +3,13 @@ import type { CoverSpec } from "../project/types.ts";
 import type { Solid, SolidEdge } from "../solids/types.ts";
 import { anchoredEdges } from "../steps/anchor-corners.ts";
 import { formatLength } from "../units/index.ts";
-import { boxOfInks, shiftInks } from "./boxes.ts";
 import { drawBody } from "./draw-body.ts";
 import { drawEdges } from "./draw-edges.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPath } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { hideLines } from "./hide-lines.ts";
 import { drawArrow } from "./mark-arrow.ts";
@@ -35,18 +34,12 @@ export function drawAnchor(
   const angles = bestView(edges, [0, -1, 0], solid);
   const write = (length: Mm) => formatLength(length, project);
   const fitted = fitScale(
-    (scale) => {
-      const pictures = [cornersPicture(solid, edges, { scale, angles, write }), cutPicture(anchor)];
-      const shifts = flowBoxes(
-        pictures.map(({ inks }) => boxOfInks(inks)),
-        limits.width - 3,
+    (scale) =>
+      flowPictures(
+        [cornersPicture(solid, edges, { scale, angles, write }), cutPicture(anchor)],
+        limits.width,
         6,
-      );
-      return {
-        inks: pictures.flatMap(({ inks }, i) => shiftInks(inks, shifts[i] ?? [0, 0])),
-        collisions: pictures.flatMap(({ collisions }) => collisions),
-      };
-    },
+      ),
     pictureSize([{ mesh: solid.mesh }], angles),
     limits,
   );

@@ -2,13 +2,13 @@ import type { Mm, Point, Ratio } from "../plane/types.ts";
 import type { Closing, Cover } from "../seams/types.ts";
 import type { Solid, SolidEdge } from "../solids/types.ts";
 import { formatLength } from "../units/index.ts";
-import { boxOfInks, shiftInks } from "./boxes.ts";
+import { boxOfInks } from "./boxes.ts";
 import { drawBody } from "./draw-body.ts";
 import { drawEdges } from "./draw-edges.ts";
 import { drawPath } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { hideLines } from "./hide-lines.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { makeScene, type Scene } from "./mesh-scene.ts";
@@ -100,15 +100,7 @@ function closePicture(solid: Solid, cover: Cover, look: CloseLook): Picture {
   const main: Picture = { inks: [...inks, ...placed.inks], collisions: placed.collisions };
   if (kind !== "hand-sewn") return main;
   const pictures = [main, ladderPicture()];
-  const shifts = flowBoxes(
-    pictures.map((picture) => boxOfInks(picture.inks)),
-    width - 3,
-    6,
-  );
-  return {
-    inks: pictures.flatMap((picture, i) => shiftInks(picture.inks, shifts[i] ?? [0, 0])),
-    collisions: pictures.flatMap(({ collisions }) => collisions),
-  };
+  return flowPictures(pictures, width, 6);
 }
 
 /** An arrow beside the longest stretch of the run that shows, or two from its middle. */

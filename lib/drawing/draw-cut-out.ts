@@ -1,3 +1,4 @@
+import { rectangleAt } from "../plane/rectangle.ts";
 import type { Lay, LayPlace } from "../packing/types.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import { formatLength } from "../units/index.ts";
@@ -61,7 +62,7 @@ function cutOutPicture(
   { scale, isLevel }: { readonly scale: Ratio; readonly isLevel: boolean },
 ): Picture {
   const toPaper: ToPaper = ([x, y]) => (isLevel ? [y * scale, x * scale] : [x * scale, -y * scale]);
-  const cloth = rectangle(0, lay.width, lay.length).map(toPaper);
+  const cloth = rectangleAt(0, 0, lay.width, lay.length).map(toPaper);
   const selvedges = [lay.selvedge, lay.width - lay.selvedge].map((x) =>
     drawPath("line ghost", [toPaper([x, 0]), toPaper([x, lay.length])]),
   );
@@ -151,15 +152,6 @@ function originArrows(lay: Lay, toPaper: ToPaper): Ink[] {
 function unit(from: Point, to: Point): Point {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
   return [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-}
-
-function rectangle(x: Mm, width: Mm, length: Mm): Point[] {
-  return [
-    [x, 0],
-    [x + width, 0],
-    [x + width, length],
-    [x, length],
-  ];
 }
 
 function nameOf(input: DrawingInput, id: string): string {

@@ -1,12 +1,11 @@
 import type { Mm, Point } from "../plane/types.ts";
 import { formatLength } from "../units/index.ts";
-import { boxOfInks, shiftInks } from "./boxes.ts";
 import { dotInk, ringInk } from "./dot-ink.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPath, rectanglePoints } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { pathOf } from "./paper-path.ts";
@@ -27,11 +26,6 @@ export function drawMethod(
     ...(id === "method/seam" ? [seamPicture(allowance)] : []),
     ...(id === "method/clip" || hasCorners ? [cornerPicture()] : []),
   ];
-  const shifts = flowBoxes(
-    pictures.map(({ inks }) => boxOfInks(inks)),
-    limits.width - 3,
-    8,
-  );
   const corner =
     "At an inward corner the allowance is clipped to just short of the seam line; the needle stays down there, and the cloth turns round it.";
   return finishFigure(
@@ -48,10 +42,7 @@ export function drawMethod(
       ].join(" "),
       scale: "Not to scale",
     },
-    {
-      inks: pictures.flatMap(({ inks }, i) => shiftInks(inks, shifts[i] ?? [0, 0])),
-      collisions: pictures.flatMap(({ collisions }) => collisions),
-    },
+    flowPictures(pictures, limits.width, 8),
     limits,
   );
 }

@@ -1,12 +1,12 @@
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import type { PieceSpec } from "../project/types.ts";
 import { formatSizes } from "../units/index.ts";
-import { boxOfInks, boxOfPoints, shiftInks } from "./boxes.ts";
+import { boxOfPoints, shiftInks } from "./boxes.ts";
 import { drawPath } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { measureText } from "./measure-text.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
@@ -84,16 +84,11 @@ function partsPicture(
   parts: readonly WoodPart[],
   how: PartsLook & { readonly width: Mm },
 ): Picture {
-  const drawn = parts.map((part) => partInks(input, part, how));
-  const shifts = flowBoxes(
-    drawn.map((inks) => boxOfInks(inks)),
-    how.width - 3,
-    4,
-  );
-  return {
-    inks: drawn.flatMap((inks, index) => shiftInks(inks, shifts[index] ?? [0, 0])),
+  const pictures = parts.map((part): Picture => ({
+    inks: partInks(input, part, how),
     collisions: [],
-  };
+  }));
+  return flowPictures(pictures, how.width, 4);
 }
 
 function partInks(

@@ -2,12 +2,11 @@ import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import type { Mm, Point } from "../plane/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { formatLength } from "../units/index.ts";
-import { boxOfInks, shiftInks } from "./boxes.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPath, rectanglePoints } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { placeLabels } from "./place-labels.ts";
@@ -23,11 +22,6 @@ export function drawPiping(input: DrawingInput, cover: Cover, limits: FigureLimi
   const cord = formatLength(piping.cord, project);
   const allowance = formatLength(cover.seamAllowance, project);
   const pictures = [stripPicture(width), foldedPicture(cord, allowance)];
-  const shifts = flowBoxes(
-    pictures.map(({ inks }) => boxOfInks(inks)),
-    limits.width - 3,
-    7,
-  );
   return finishFigure(
     {
       id: `piping/${cover.solid}`,
@@ -35,10 +29,7 @@ export function drawPiping(input: DrawingInput, cover: Cover, limits: FigureLimi
       alt: `Left or above: two strips ${width} wide joined by a seam aslant. Right or below, cut through: the strip folded round a cord of ${cord}, sewn close to the cord, with ${allowance} of allowance beyond the needle.`,
       scale: "Not to scale",
     },
-    {
-      inks: pictures.flatMap(({ inks }, i) => shiftInks(inks, shifts[i] ?? [0, 0])),
-      collisions: pictures.flatMap(({ collisions }) => collisions),
-    },
+    flowPictures(pictures, limits.width, 7),
     limits,
   );
 }

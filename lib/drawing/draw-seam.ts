@@ -1,13 +1,13 @@
 import type { Point, Polygon, Ratio } from "../plane/types.ts";
 import type { Cover, Piece, Seam } from "../seams/types.ts";
 import { formatLength } from "../units/index.ts";
-import { boxOfInks, boxOfPoints, shiftInks } from "./boxes.ts";
+import { boxOfPoints } from "./boxes.ts";
 import { ringInk } from "./dot-ink.ts";
 import { pieceName } from "./draw-panel.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { insidePoints } from "./inside-point.ts";
 import { markLine } from "./mark-line.ts";
 import { markSegments, markShape } from "./mark-outline.ts";
@@ -75,15 +75,7 @@ function seamPicture(
   const pictures = pieces.map((piece) =>
     seamPiece(cover, piece, { ids, scale, name: name(piece) }),
   );
-  const shifts = flowBoxes(
-    pictures.map(({ inks }) => boxOfInks(inks)),
-    width - 3,
-    width > 110 ? 14 : 8,
-  );
-  return {
-    inks: pictures.flatMap(({ inks }, index) => shiftInks(inks, shifts[index] ?? [0, 0])),
-    collisions: pictures.flatMap(({ collisions }) => collisions),
-  };
+  return flowPictures(pictures, width, width > 110 ? 14 : 8);
 }
 
 function seamPiece(

@@ -1,11 +1,10 @@
 import type { Mm, Ratio } from "../plane/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
-import { boxOfInks, shiftInks } from "./boxes.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPath, rectanglePoints } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { wasteHatch } from "./hatch-styles.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { textLines } from "./text-lines.ts";
@@ -81,16 +80,8 @@ function checkPicture(
   items: readonly StockItem[],
   { scale, width }: { readonly scale: Ratio; readonly width: Mm },
 ): Picture {
-  const drawn = items.map((item) => itemInks(item, scale));
-  const shifts = flowBoxes(
-    drawn.map((inks) => boxOfInks(inks)),
-    width - 3,
-    5,
-  );
-  return {
-    inks: drawn.flatMap((inks, index) => shiftInks(inks, shifts[index] ?? [0, 0])),
-    collisions: [],
-  };
+  const pictures = items.map((item): Picture => ({ inks: itemInks(item, scale), collisions: [] }));
+  return flowPictures(pictures, width, 5);
 }
 
 function itemInks({ lines, width, height, selvedge, hasArrow }: StockItem, scale: Ratio): Ink[] {

@@ -2,13 +2,12 @@ import { wrapBlank } from "../estimate/wrap-blank.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import type { Solid } from "../solids/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
-import { boxOfInks, shiftInks } from "./boxes.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPath, rectanglePoints } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
-import { flowBoxes } from "./flow-boxes.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { placeLabels } from "./place-labels.ts";
@@ -27,18 +26,12 @@ export function drawWrap(
   const blank = wrapBlank({ width, depth, thickness });
   const write = (length: Mm) => formatLength(length, project);
   const fitted = fitScale(
-    (scale) => {
-      const pictures = [blankPicture(solid, { blank, scale, write }), wrappedPicture(solid, scale)];
-      const shifts = flowBoxes(
-        pictures.map(({ inks }) => boxOfInks(inks)),
-        limits.width - 3,
+    (scale) =>
+      flowPictures(
+        [blankPicture(solid, { blank, scale, write }), wrappedPicture(solid, scale)],
+        limits.width,
         7,
-      );
-      return {
-        inks: pictures.flatMap(({ inks }, i) => shiftInks(inks, shifts[i] ?? [0, 0])),
-        collisions: pictures.flatMap(({ collisions }) => collisions),
-      };
-    },
+      ),
     blank,
     limits,
   );

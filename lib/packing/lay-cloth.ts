@@ -1,6 +1,7 @@
-import type { Count, Mm, Point, Polygon } from "../plane/types.ts";
+import type { Count, Mm, Point } from "../plane/types.ts";
 import type { FabricStock, Unit } from "../project/types.ts";
 import type { LayPiece } from "../seams/types.ts";
+import { rectangleAt } from "../plane/rectangle.ts";
 import { roundUpForShop } from "../units/shop-length.ts";
 import { fitPieces, makeClothJob, usableWidth } from "./cloth-job.ts";
 import { layBound } from "./lay-bound.ts";
@@ -92,14 +93,6 @@ function listLengths(
   if (start < length - 1e-6) add("bought", length - start);
   return sections;
 }
-
-/** A rectangle by its lower left corner. */
-export const rectangleAt = (x: Mm, y: Mm, width: Mm, length: Mm): Polygon => [
-  [x, y],
-  [x + width, y],
-  [x + width, y + length],
-  [x, y + length],
-];
 
 interface PackedSets {
   readonly job: StripJob;

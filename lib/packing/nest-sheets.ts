@@ -1,6 +1,7 @@
 import { growPolygon } from "../plane/grow-polygon.ts";
 import { pointBounds } from "../plane/loop-bounds.ts";
 import { polygonArea } from "../plane/polygon-area.ts";
+import { turnPoint } from "./turn-point.ts";
 import type { Count, Degrees, Mm, Mm2, Point, Polygon } from "../plane/types.ts";
 import { boundsOf } from "./list-cuts.ts";
 import type { CutOptions } from "./make-plans.ts";
@@ -134,20 +135,6 @@ function nestOne(waiting: readonly Waiting[], sheet: SheetSize): readonly Nested
     };
     return { part, copy, sheet: number, place };
   });
-}
-
-/** Quarter turns are exact. */
-function turnPoint([x, y]: Point, turn: Degrees): Point {
-  switch (((turn % 360) + 360) % 360) {
-    case 90:
-      return [-y, x];
-    case 180:
-      return [-x, -y];
-    case 270:
-      return [y, -x];
-    default:
-      return [x, y];
-  }
 }
 
 /** Sheets one by one, parts in order from the left end, the uncut end of each as an offcut. */

@@ -1,3 +1,4 @@
+import { turnPoint } from "./turn-point.ts";
 import type { Degrees, Point, Polygon } from "../plane/types.ts";
 import { pointBounds } from "../plane/loop-bounds.ts";
 import { dropStraight, splitConvex } from "./split-convex.ts";
@@ -29,23 +30,6 @@ export function makeForm(outline: Polygon, turn: Degrees, isFlipped: boolean): S
     turn,
     isFlipped,
   };
-}
-
-/** Quarter turns are exact; any other turn uses sine and cosine. */
-function turnPoint([x, y]: Point, turn: Degrees): Point {
-  switch (turn) {
-    case 0:
-      return [x, y];
-    case 90:
-      return [-y, x];
-    case 180:
-      return [-x, -y];
-    case 270:
-      return [y, -x];
-  }
-  const angle = (turn * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  return [x * cos - y * sin, x * sin + y * cos];
 }
 
 /** Same corners in the same round, wherever it starts. */

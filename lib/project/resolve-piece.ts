@@ -1,3 +1,4 @@
+import { rectangleLoop } from "../plane/rectangle.ts";
 import type { Loop, Point, Shape } from "../plane/types.ts";
 import { containsPoint } from "../plane/contains-point.ts";
 import { flattenLoop } from "../plane/flatten-loop.ts";
@@ -116,13 +117,13 @@ function resolveOuter(
   }
   if (raw.size !== undefined) {
     const [width, height] = raw.size;
-    return rectangle(
+    return rectangleLoop(
       readLength(ledger, `${field}.size.0`, width),
       readLength(ledger, `${field}.size.1`, height),
     );
   }
   const length = readOptional(ledger, `${field}.length`, raw.length, { missing: standIn });
-  return rectangle(length, widthOf(from));
+  return rectangleLoop(length, widthOf(from));
 }
 
 const isLong = (from: Stock | null): boolean => from?.kind === "board" || from?.kind === "length";
@@ -147,13 +148,4 @@ function resolveCorners(
   const wrong = ledger.faults.length > before ? null : outlineFault(corners);
   if (wrong !== null) report(ledger, field, wrong.fault, wrong.fix);
   return polygonLoop(corners);
-}
-
-function rectangle(width: number, height: number): Loop {
-  return polygonLoop([
-    [0, 0],
-    [width, 0],
-    [width, height],
-    [0, height],
-  ]);
 }

@@ -1,3 +1,4 @@
+import { rectangleAt } from "../plane/rectangle.ts";
 import { pointBounds } from "../plane/loop-bounds.ts";
 import type { Mm, Point, Polygon } from "../plane/types.ts";
 import type { Ledger } from "./ledger.ts";
@@ -34,7 +35,7 @@ export function readRemnants(
     }
     const length =
       each.length === undefined ? standIn : readLength(ledger, `${at}.length`, each.length);
-    return { label, outline: rectangle(width, length), isFullWidth: true, flaws };
+    return { label, outline: rectangleAt(0, 0, width, length), isFullWidth: true, flaws };
   });
 }
 
@@ -66,10 +67,3 @@ function readOutline(
   const { min } = pointBounds(corners);
   return corners.map(([x, y]): Point => [x - min[0], y - min[1]]);
 }
-
-const rectangle = (width: Mm, length: Mm): Polygon => [
-  [0, 0],
-  [width, 0],
-  [width, length],
-  [0, length],
-];

@@ -178,18 +178,18 @@ const board = part.record(
   "Write {kind: board, section: [34 mm, 19 mm], length: 240}",
 );
 
+const lengthList = (example: string, description: string) =>
+  z
+    .array(part.length, tell("a list of lengths", `Write ${example}`))
+    .meta({ description })
+    .optional();
+
 const zip = part.record(
   {
     kind: z.literal("zip"),
     label: label.optional(),
-    lengths: z
-      .array(part.length, tell("a list of lengths", "Write [40, 60, 80]"))
-      .meta({ description: "Lengths sold; leave it out for chain by the metre" })
-      .optional(),
-    have: z
-      .array(part.length, tell("a list of lengths", "Write [60]"))
-      .meta({ description: "Lengths on hand" })
-      .optional(),
+    lengths: lengthList("[40, 60, 80]", "Lengths sold; leave it out for chain by the metre"),
+    have: lengthList("[60]", "Lengths on hand"),
     price: part.price.optional(),
   },
   "a zip",
@@ -200,14 +200,8 @@ const length = part.record(
   {
     kind: z.literal("length"),
     label: label.optional(),
-    lengths: z
-      .array(part.length, tell("a list of lengths", "Write [200, 500]"))
-      .meta({ description: "Lengths sold; leave it out for any length off the roll" })
-      .optional(),
-    have: z
-      .array(part.length, tell("a list of lengths", "Write [60]"))
-      .meta({ description: "Lengths on hand" })
-      .optional(),
+    lengths: lengthList("[200, 500]", "Lengths sold; leave it out for any length off the roll"),
+    have: lengthList("[60]", "Lengths on hand"),
     price: part.price.optional(),
   },
   "webbing, cord or tape bought by length",

@@ -1,5 +1,5 @@
-import { line } from "../plane/segments.ts";
-import type { Loop, Mm } from "../plane/types.ts";
+import { rectangleLoop } from "../plane/rectangle.ts";
+import type { Mm } from "../plane/types.ts";
 import type { CoverSpec, FabricStock } from "../project/types.ts";
 import { addAllowance } from "./add-allowance.ts";
 import { shapeArea } from "../plane/loop-area.ts";
@@ -25,7 +25,7 @@ export function cutUnderlaps(
   if (kind !== "hook-and-loop" && kind !== "ties") return [];
   const runs = passes.filter(({ state }) => state === "closing");
   return runs.map((pass, i) => {
-    const finished = rectangle(pass.length, 2 * underlapReach);
+    const finished = rectangleLoop(pass.length, 2 * underlapReach);
     const allowance = cover.seamAllowance;
     const outline = addAllowance(
       [{ segments: finished, allowances: finished.map(() => allowance) }],
@@ -56,14 +56,4 @@ export function cutUnderlaps(
       isUpright: false,
     };
   });
-}
-
-function rectangle(width: Mm, height: Mm): Loop {
-  const corners = [
-    [0, 0],
-    [width, 0],
-    [width, height],
-    [0, height],
-  ] as const;
-  return corners.map((corner, i) => line(corner, corners[(i + 1) % 4]!));
 }

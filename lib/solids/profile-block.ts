@@ -1,3 +1,4 @@
+import { rectangleLoop } from "../plane/rectangle.ts";
 import type { Loop, Mm, Point, Segment } from "../plane/types.ts";
 import { polygonArea } from "../plane/polygon-area.ts";
 import { line, reverseSegment } from "../plane/segments.ts";
@@ -25,7 +26,7 @@ export function profileBlock(block: Exclude<BlockSpec, FrustumBlock>): Profile {
     case "box": {
       const [width, depth, height] = block.size;
       const sides = ["front", "right", "back", "left"];
-      return drawn(block.at, "z", height, rectangle(width, depth), sides);
+      return drawn(block.at, "z", height, rectangleLoop(width, depth), sides);
     }
     case "rounded": {
       const { loop, sides } = roundedOutline(block);
@@ -106,14 +107,6 @@ function drawn(
 
 const closed = (corners: readonly Point[]): Loop =>
   corners.map((corner, i) => line(corner, corners[(i + 1) % corners.length]!));
-
-const rectangle = (width: Mm, depth: Mm): Loop =>
-  closed([
-    [0, 0],
-    [width, 0],
-    [width, depth],
-    [0, depth],
-  ]);
 
 function roundedOutline({ size: [width, depth], radius, corners }: RoundedBlock) {
   const at = [

@@ -5,26 +5,11 @@ import { computePlan } from "../../lib/booklet/compute-plan.ts";
 import { drawFigure } from "../../lib/drawing/index.ts";
 import { panelHatch } from "../../lib/drawing/hatch-styles.ts";
 import { readProjects } from "../../lib/project/read-projects.ts";
+import { channels, contrast, luminance } from "../fixtures/contrast.ts";
 
 const styles = readFileSync("shared/styles/figures.css", "utf8");
 const tokens = readFileSync("shared/styles/tokens.css", "utf8");
 
-/** `#abc` or `#aabbcc` as three shares of 255. */
-function channels(hex: string): readonly number[] {
-  const digits = hex.slice(1);
-  const long = digits.length === 3 ? [...digits].map((each) => each + each).join("") : digits;
-  return [0, 2, 4].map((at) => parseInt(long.slice(at, at + 2), 16) / 255);
-}
-
-// WCAG 2.2, "relative luminance" and "contrast ratio".
-const luminance = (hex: string): number =>
-  channels(hex)
-    .map((c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4))
-    .reduce((sum, c, i) => sum + c * [0.2126, 0.7152, 0.0722][i]!, 0);
-const contrast = (a: string, b: string): number => {
-  const [low, high] = [luminance(a), luminance(b)].toSorted((x, y) => x - y);
-  return (high! + 0.05) / (low! + 0.05);
-};
 // A copier without colour: the weights of ITU-R BT.601, here from memory.
 const grey = (hex: string): number =>
   channels(hex).reduce((sum, c, i) => sum + c * [0.299, 0.587, 0.114][i]!, 0);

@@ -4,6 +4,7 @@ import { computePlan } from "../../lib/booklet/compute-plan.ts";
 import { panelHatch } from "../../lib/drawing/hatch-styles.ts";
 import { drawFigure } from "../../lib/drawing/index.ts";
 import { readProjects } from "../../lib/project/read-projects.ts";
+import { contrast, luminance } from "../fixtures/contrast.ts";
 
 const read = (name: string): string => readFileSync(`shared/styles/${name}.css`, "utf8");
 const tokens = Object.fromEntries(
@@ -12,21 +13,6 @@ const tokens = Object.fromEntries(
 const tints = [...read("figures").matchAll(/\.tint-(\d) \{\s*fill: (#\w{6})/g)].map(
   (match) => match[2]!,
 );
-
-/** WCAG 2.2, "relative luminance": sRGB channels made linear, weighed 0.2126, 0.7152, 0.0722. */
-function luminance(colour: string): number {
-  const [red, green, blue] = [1, 3, 5].map((at) => {
-    const value = parseInt(colour.slice(at, at + 2), 16) / 255;
-    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
-}
-
-/** WCAG 2.2, "contrast ratio". */
-function contrast(a: string, b: string): number {
-  const [light, dark] = [luminance(a), luminance(b)].sort((x, y) => y - x);
-  return (light! + 0.05) / (dark! + 0.05);
-}
 
 // Worked values of WCAG 2.2: black on white is 21 : 1; #767676 is the lightest grey that passes on white.
 test.each([
