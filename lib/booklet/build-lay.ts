@@ -63,13 +63,20 @@ export function buildLay(
 /** Rows that a drawing of the second height still leaves room for. @source our choice: 6 mm a row */
 const fewPlaces = 12;
 
-/** Drawing and coordinates share a page where the list is short; a long list runs on by itself. */
+/**
+ * Drawing and coordinates share a page where the list is short; a long list runs on by itself. The
+ * largest drawing is taken whose labels are clear, in the least room that gives it.
+ */
 function layFigure({ stock, places }: Lay, figures: FigureSource): Figure | null {
   const id = `lay/${stock}`;
   if (!figures.ids.includes(id)) return null;
   const heights = places.length <= fewPlaces ? [100, 115, 130] : [115, 150, 190];
   const rooms = heights.map((height): FigureRoom => ({ width: 165, height }));
-  return drawClear(figures, id, rooms) ?? figures.draw(id, rooms.at(-1));
+  const largest = Math.max(...rooms.map((room) => drawClear(figures, id, [room])?.drawn ?? 0));
+  return (
+    drawClear(figures, id, rooms, ({ drawn = 0 }) => drawn >= largest) ??
+    figures.draw(id, rooms.at(-1))
+  );
 }
 
 function layFacts(lay: Lay, format: Format): readonly Fact[] {

@@ -55,6 +55,7 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
       title: `Lay the pieces on the ${cloth?.label ?? lay.stock}`,
       alt: describeLay(input, lay, cloth),
       scale: fitted.note,
+      drawn: fitted.scale * Math.max(...size),
     },
     fitted.picture,
     limits,
