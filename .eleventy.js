@@ -9,7 +9,7 @@ export default async function (cfg) {
   const handed = cfg.slipcase;
   if (handed) return handed.configure(cfg, handed.site, handed.folders);
   const slipcase = await tsImport("./lib/eleventy/index.ts", import.meta.url);
-  const site = slipcase.openKept();
+  const site = await slipcase.openKept();
   slipcase.reportSite(site);
   return slipcase.configure(cfg, site);
 }

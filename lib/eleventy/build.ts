@@ -5,7 +5,7 @@ import { runCommand } from "./run-command.ts";
 
 /** `npm run build`: check every project, write every good booklet, name every fault. */
 await runCommand(async () => {
-  const site = openKept();
+  const site = await openKept();
   if (site.booklets.length > 0 || site.faults.length === 0) await buildSite(site);
   return reportSite(site);
 });

@@ -5,9 +5,9 @@ import { openKept } from "./open-kept.ts";
 import { runCommand } from "./run-command.ts";
 
 /** `npm run keep -- <slug>`: write what a project leaves over to a stock file for other projects. */
-await runCommand(() => {
+await runCommand(async () => {
   const [slug] = process.argv.slice(2);
-  const { booklets } = openKept();
+  const { booklets } = await openKept();
   const found = booklets.find((each) => each.slug === slug);
   if (found === undefined) {
     const known = booklets.map((each) => each.slug).join(", ");
@@ -16,12 +16,12 @@ await runCommand(() => {
   const text = writeOffcuts(found.plan);
   if (text === null) {
     console.log(`${found.slug} leaves nothing over that is worth keeping.`);
-    return Promise.resolve(0);
+    return 0;
   }
   const file = join("content", "stock", `${found.slug}.yaml`);
   if (existsSync(file)) throw new Error(`${file} is there already. Move it away first.`);
   mkdirSync(join("content", "stock"), { recursive: true });
   writeFileSync(file, text);
   console.log(`Wrote ${file}. Name it in a project: stockFiles: [${found.slug}]`);
-  return Promise.resolve(0);
+  return 0;
 });

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import {
+  existsSync,
   mkdirSync,
   readFileSync,
   readdirSync,
@@ -16,6 +17,8 @@ import { programVersion } from "./program-version.ts";
 
 /** Plans and drawings of earlier builds, by what they were made from. */
 export interface PlanCache {
+  /** Whether an entry stands there, good or not: `open` reads it. */
+  readonly has: (project: Project) => boolean;
   readonly open: (project: Project) => CachedPlan;
 }
 
@@ -40,10 +43,12 @@ const mostEntries = 100;
  * are put in place whole; one that cannot be read, or is not what was written, counts as absent.
  */
 export function diskCache(folder: string): PlanCache {
+  const fileOf = (project: Project): string =>
+    join(folder, `${digest(`${programVersion()}\n${JSON.stringify(project)}`)}.json`);
   return {
+    has: (project) => existsSync(fileOf(project)),
     open: (project) => {
-      const key = digest(`${programVersion()}\n${JSON.stringify(project)}`);
-      const file = join(folder, `${key}.json`);
+      const file = fileOf(project);
       const found = readEntry(file);
       return {
         plan: found?.plan ?? null,
@@ -59,6 +64,7 @@ export function diskCache(folder: string): PlanCache {
 
 /** Keeps nothing: every plan is computed anew. */
 export const noCache: PlanCache = {
+  has: () => false,
   open: () => ({ plan: null, figures: new Map(), keep: () => undefined }),
 };
 

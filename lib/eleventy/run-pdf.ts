@@ -31,7 +31,7 @@ export async function runPdf(
   const order = readOrder(words);
   const executable = findBrowser();
   if (executable === null) throw new Error(browserHelp);
-  const site = openKept(content);
+  const site = await openKept(content);
   const unknown = order.slugs.filter((slug) => !site.booklets.some((each) => each.slug === slug));
   const chosen = site.booklets.filter(
     ({ slug }) => order.slugs.length === 0 || order.slugs.includes(slug),
