@@ -18,38 +18,39 @@ export async function workAhead(
 ): Promise<void> {
   const atOnce = Math.min(threads, projects.length);
   if (atOnce < 2) return;
-  const waiting = longestFirst(projects);
+  const waiting = [...projects];
   const order: ThreadOrder = { folder, address };
   await Promise.all(Array.from({ length: atOnce }, () => runThread(waiting, order)));
 }
 
-/** @source our choice: what says most takes longest, and a long one begun last leaves cores idle */
-const longestFirst = (projects: readonly Project[]): Project[] =>
-  projects
-    .map((project) => ({ project, length: JSON.stringify(project).length }))
-    .sort((a, b) => b.length - a.length)
-    .map(({ project }) => project);
-
 /** Hand projects to one thread as it asks for them, until none waits. It never fails, it only ends. */
 function runThread(waiting: Project[], order: ThreadOrder): Promise<void> {
   return new Promise((resolve) => {
-    const end = (error: unknown): void => {
+    const tell = (error: unknown): void => {
       if (process.env["DEBUG"] !== undefined) console.error(error);
-      resolve();
     };
     try {
       // Without the words of the command: under tsx they would load a second loader.
       const options = { workerData: order, execArgv: [] };
       const worker = new Worker(new URL("./plan-worker.mjs", import.meta.url), options);
-      worker.on("message", () => {
-        const project = waiting.shift();
-        if (project === undefined) void worker.terminate();
-        else worker.postMessage(project);
-      });
-      worker.on("error", end);
+      worker.on("message", () => handNext(waiting, worker, tell));
+      worker.on("error", tell);
       worker.on("exit", () => resolve());
     } catch (error) {
-      end(error);
+      tell(error);
+      resolve();
     }
   });
+}
+
+/** A project that cannot be sent is passed over, and the next one is handed out. */
+function handNext(waiting: Project[], worker: Worker, tell: (error: unknown) => void): void {
+  for (let project = waiting.shift(); project !== undefined; project = waiting.shift()) {
+    try {
+      return worker.postMessage(project);
+    } catch (error) {
+      tell(error);
+    }
+  }
+  void worker.terminate();
 }
