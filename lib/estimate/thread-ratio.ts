@@ -3,9 +3,11 @@ import { stitchesPerInch } from "./stitches-per-inch.ts";
 
 /**
  * Stitch classes by their ISO 4915 numbers: lockstitch, zigzag lockstitch, single chain, blind stitch, double
- * chain, overedge of two and three threads, and with a safety stitch.
+ * chain, cover stitch with two needles, overedge of two and three threads, and with a safety stitch, and covering
+ * stitches of four and five threads.
  */
-export type StitchClass = "301" | "304" | "101" | "103" | "401" | "503" | "504" | "512" | "516";
+export type StitchClass =
+  "301" | "304" | "101" | "103" | "401" | "406" | "503" | "504" | "512" | "516" | "602" | "605";
 
 /** Thread per seam length on ordinary thickness. */
 const flatRatio: Readonly<Record<StitchClass, Ratio>> = {
@@ -17,10 +19,13 @@ const flatRatio: Readonly<Record<StitchClass, Ratio>> = {
   // Coats average table, from memory; 5.5 confirmed by other pages
   "401": 5.5,
   // The same table, from memory
+  "406": 18,
   "503": 12,
   "504": 14,
   "512": 18,
   "516": 20,
+  "602": 25,
+  "605": 28,
 };
 
 /** Share of a lockstitch's thread that the bobbin holds. @source Coats, as above: needle to bobbin 1 to 1 */

@@ -35,9 +35,12 @@ describe("thread for a length of seam", () => {
     ["401", 5.5, 5.5],
     ["304", 5.5, 7],
     ["503", 12, 12],
+    ["406", 18, 18],
     ["504", 14, 14],
     ["512", 18, 18],
     ["516", 20, 20],
+    ["602", 25, 25],
+    ["605", 28, 28],
   ] as const)("stitch %s lies between %d and %d times, Coats' two lists", (kind, low, high) => {
     expect(flatThreadRatio(kind)).toBeGreaterThanOrEqual(low);
     expect(flatThreadRatio(kind)).toBeLessThanOrEqual(high);

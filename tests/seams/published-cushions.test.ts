@@ -9,6 +9,7 @@ const boxing = [...plates, { name: "boxing", faces: sides }];
 
 /** A sixty-fourth of an inch: printed cut sizes are whole eighths. */
 const within = 1 / 64;
+const about = (wanted: number) => expect.closeTo(wanted, 9) as number;
 const expectCut = (cut: readonly number[], wanted: readonly number[]) => {
   expect(cut.length).toBe(wanted.length);
   cut.forEach((size, i) => {
@@ -75,6 +76,15 @@ describe("a box cushion with its boxing in one strip", () => {
     const top = pieceNamed(cover, "pad/top");
     const round = cover.seams.filter(({ panels }) => panels.includes(top.id));
     expect(round.reduce((sum, { length }) => sum + length[0], 0) / inch).toBeCloseTo(48, 9);
+  });
+
+  // Cushion Works, flat-front bench cushion: 2 1/2 in foam in 2 1/2 in finished boxing; the batting lies on top and
+  // underneath only and makes the crown. https://cushionworks.blogspot.com/2011/09/
+  test("with a flat front has boxing that finishes as thick as its foam", () => {
+    const { cover } = makeCover([box("pad", inches(48, 18, 2.5))], { panels: boxing });
+    const ends = pieceNamed(cover, "boxing").edges.filter(({ length }) => length < 10 * inch);
+    expect(ends.map(({ length }) => length / inch)).toEqual([2.5, 2.5].map(about));
+    expectCut(cutInches(pieceNamed(cover, "boxing")), [2 * (48 + 18) + 1, 3.5]);
   });
 
   // Webcasty, "How to make cushions": cut the cloth to the size of the foam, sew half-inch seams, and
