@@ -53,13 +53,16 @@ function explain(issue: Issue, outer: Path, value: unknown): readonly FormFault[
   }
 }
 
-/** The way of reading that fits best: not one of quite another type, and with the fewest faults. */
+/** The way of reading that fits best: not of quite another type, knowing most keys, and with the fewest faults. */
 function likeliest(branches: readonly (readonly Issue[])[]): readonly Issue[] | null {
   const isAnother = (issue: Issue) => issue.path.length === 0 && issue.code !== "unrecognized_keys";
+  const keysOf = (issue: Issue) => (issue.code === "unrecognized_keys" ? issue.keys.length : 0);
+  const unknown = (issues: readonly Issue[]) =>
+    issues.reduce((sum, issue) => sum + (issue.path.length === 0 ? keysOf(issue) : 0), 0);
   const count = (issues: readonly Issue[]) =>
-    issues.reduce((sum, issue) => sum + ("keys" in issue ? issue.keys.length : 1), 0);
+    issues.reduce((sum, issue) => sum + (keysOf(issue) || 1), 0);
   const fitting = branches.filter((issues) => !issues.some(isAnother));
-  return [...fitting].sort((a, b) => count(a) - count(b))[0] ?? null;
+  return fitting.toSorted((a, b) => unknown(a) - unknown(b) || count(a) - count(b))[0] ?? null;
 }
 
 function unknownKey(key: string, path: Path, known: readonly string[]): FormFault {

@@ -174,6 +174,10 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
     "6 solids.pad.blocks.slab.box: expected three lengths [w, d, h], got a list of 2. Give the block one of box, prism, wedge, cylinder, rounded, frustum.",
   ],
   [
+    block("{rounded: {size: [9, 9, 4], radius: 2, corners: [front/top]}}"),
+    '6 solids.pad.blocks.slab.rounded.corners.0: expected one of front-left, front-right, back-right, back-left, got "front/top". Write one of front-left, front-right, back-right, back-left.',
+  ],
+  [
     block("a box"),
     '6 solids.pad.blocks.slab: expected a block: one of box, prism, wedge, cylinder, rounded, frustum, got "a box". Give the block one of box, prism, wedge, cylinder, rounded, frustum.',
   ],
