@@ -2,6 +2,7 @@ import type { ComparedWay, Cover } from "../seams/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import { drawClear, firstFigure } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
+import type { Count } from "../plane/types.ts";
 import type { Format } from "../units/make-format.ts";
 import { slugOf } from "./make-notice.ts";
 import { openHyphens } from "./open-hyphens.ts";
@@ -17,8 +18,13 @@ const mapRooms: readonly FigureRoom[] = [
 ];
 /** Where there is no map, two views do. */
 const viewRoom: FigureRoom = { width: 165, height: 80 };
-/** Three ways stand side by side. */
-const wayRoom: FigureRoom = { width: 50, height: 38 };
+/** Room for the picture of one way: three side by side while the panels are few, else two, or one. */
+const wayRoom = (panels: Count): FigureRoom =>
+  panels <= 5
+    ? { width: 50, height: 38 }
+    : panels <= 8
+      ? { width: 78, height: 48 }
+      : { width: 160, height: 56 };
 
 /** How one cover could be cut, which way was chosen, and the map of its panels. */
 export function buildWays(
@@ -30,6 +36,7 @@ export function buildWays(
   const chosen = ways.find((way) => way.isChosen);
   const views = [`solid/${solid}`, `solid/${solid}/behind`];
   const map = mapOf(solid, figures);
+  const room = wayRoom(Math.max(0, ...ways.map((way) => way.panels.length)));
   const drawings = map === null ? views.map((id) => firstFigure(figures, [id], viewRoom)) : [map];
   return {
     kind: "ways",
@@ -43,7 +50,7 @@ export function buildWays(
       ways.length < 2
         ? []
         : ways
-            .map(({ id }) => firstFigure(figures, [`ways/${solid}/${id}`], wayRoom))
+            .map(({ id }) => firstFigure(figures, [`ways/${solid}/${id}`], room))
             .filter((figure) => figure !== null),
     proof: refolds.ok
       ? "Folded back up by calculation, the panels give the outside of the foam exactly, edge for edge."

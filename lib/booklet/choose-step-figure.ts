@@ -51,7 +51,10 @@ export function chooseStepFigure(
     return { figure: beside, arrangement: isShort && !isTall ? "beside-all" : "beside" };
   }
   const below = drawClear(figures, id, belowRooms, isLegible);
-  return { figure: below, arrangement: below === null ? "bare" : "below" };
+  if (below === null) return { figure: null, arrangement: "bare" };
+  // A long list may run on to the next page: then the figure has to come before it.
+  const isLong = step.actions.length > manyActions;
+  return { figure: below, arrangement: isLong ? "above" : "below" };
 }
 
 /** What a figure of this width leaves for the words: the page's width less the gap of 6 mm. */
@@ -70,6 +73,9 @@ const indent: Mm = 5;
 
 /** So few actions leave room beside the figure for the check too. @source our choice */
 const fewActions = 5;
+
+/** So many actions may not end on the page they begin on. @source our choice */
+const manyActions = 12;
 
 /** A piece drawn shorter than this shows nothing but its labels. @source our choice */
 const isLegible = ({ drawn = Infinity }: Figure): boolean => drawn >= 20;

@@ -1,5 +1,5 @@
 import type { Work } from "../estimate/types.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { boardParts, sheetParts, slabParts } from "../packing/list-parts.ts";
 import { planBoards } from "../packing/plan-boards.ts";
 import { planSheets } from "../packing/plan-sheets.ts";

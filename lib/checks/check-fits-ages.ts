@@ -1,4 +1,4 @@
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { thinnestSeat } from "./check-seat-height.ts";
 import type { Mm } from "../plane/types.ts";
 import { findSeat } from "./find-seat.ts";

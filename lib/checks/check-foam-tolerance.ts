@@ -1,4 +1,4 @@
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { inMillimetres } from "./in-millimetres.ts";
 import { partTitle } from "./part-title.ts";
 import { rules } from "./rules.ts";

@@ -1,4 +1,4 @@
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import type { Point3, Solid } from "../solids/types.ts";
 import { findSeat } from "./find-seat.ts";
 import { roughLength } from "./rough-length.ts";

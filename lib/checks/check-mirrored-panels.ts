@@ -1,4 +1,4 @@
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import type { Check } from "./types.ts";
 
 /** Panels that are mirror images of each other on cloth that has a right side: one note for each cover. */

@@ -1,4 +1,4 @@
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import type { Check } from "./types.ts";
 
 /** Covers whose order of sewing puts a seam out of reach of the machine, found by replaying it. */

@@ -1,3 +1,4 @@
+import { theFace } from "../solids/the-face.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Panel } from "../panels/types.ts";
 import type { PrintDirection } from "../project/types.ts";
@@ -54,7 +55,7 @@ function findingsFor({ cover, panel, direction }: Shown, { lays, solids }: Work)
 
 /** "the front", "the front and the top", "the front, the top and the back". */
 function nameAll(labels: readonly string[]): string {
-  const names = labels.map((label) => `the ${label}`);
+  const names = labels.map(theFace);
   const last = names.at(-1) ?? "";
   return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
 }

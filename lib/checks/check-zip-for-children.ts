@@ -1,4 +1,5 @@
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
+import { theFace } from "../solids/the-face.ts";
 import { isYoungerThan } from "./is-younger-than.ts";
 import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
@@ -32,7 +33,7 @@ function placeWords(place: ZipPlace | null): string {
   const faces =
     place.along.length > mostNamed
       ? `${place.along.length} faces`
-      : listWords(place.along.map((face) => `the ${face}`));
+      : listWords(place.along.map(theFace));
   const where = ` The zip runs along ${faces}, `;
   return place.isInReach
     ? `${where}where a child can reach it.`

@@ -1,7 +1,9 @@
+import type { Project } from "../project/types.ts";
+import type { Closing } from "../seams/types.ts";
 import type { Check } from "./types.ts";
 
 /** A zip on hand that is shorter than the open run. */
-export const checkZip: Check = ({ covers, format: { length } }) =>
+export const checkZip: Check = ({ project, covers, format: { length } }) =>
   covers.flatMap(({ solid, closing, opening, seams }) => {
     if (closing === null || closing.kind !== "zip" || closing.short <= 0 || closing.have <= 0)
       return [];
@@ -22,8 +24,14 @@ export const checkZip: Check = ({ covers, format: { length } }) =>
         message:
           `The opening runs ${length(closing.run)} and the longest zip on hand is ${length(closing.have)}: ` +
           `it is ${length(closing.short)} too short.`,
-        remedy: `Buy one of ${length(closing.buy)}${other}.`,
+        remedy: `Buy ${isChain(project, closing) ? "continuous chain, " : "one of "}${length(closing.buy)}${other}.`,
         source: "computed from the opening",
       },
     ];
   });
+
+/** Is the zip longer than any that is sold ready made? */
+function isChain({ stock }: Project, closing: Closing): boolean {
+  const zip = stock.find(({ id }) => id === closing.stock);
+  return zip?.kind !== "zip" || !zip.lengths.includes(closing.buy);
+}

@@ -13,6 +13,7 @@ import { drawParts } from "./draw-parts.ts";
 import { drawPiped } from "./draw-piped.ts";
 import { drawPiping } from "./draw-piping.ts";
 import { drawSeam } from "./draw-seam.ts";
+import { drawSeamRun, isLongRun } from "./draw-seam-run.ts";
 import { drawSpread } from "./draw-spread.ts";
 import { drawStockCheck } from "./draw-stock-check.ts";
 import { drawWrap } from "./draw-wrap.ts";
@@ -73,7 +74,10 @@ const finders: Readonly<Record<string, Finder>> = {
   seam: withCover((input, cover, letters = "") => {
     const ids = letters.split("+");
     const seams = cover.seams.filter(({ id }) => ids.includes(id));
-    return (limits) => drawSeam(input, cover, { seams, limits });
+    const solid = input.solids.find(({ id }) => id === cover.solid);
+    return solid && isLongRun(seams)
+      ? (limits) => drawSeamRun(input, cover, { solid, seams, limits })
+      : (limits) => drawSeam(input, cover, { seams, limits });
   }),
   piping: withCover((input, cover) => (limits) => drawPiping(input, cover, limits)),
   piped: withCover((input, cover) => (limits) => drawPiped(input, cover, limits)),

@@ -1,3 +1,5 @@
+import { listWords } from "../units/list-words.ts";
+import { theFace } from "../solids/the-face.ts";
 import { turnOfFace } from "./orient-unfolding.ts";
 import type { Way } from "./types.ts";
 import { placeNeighbour, sideKey, type FaceGraph } from "./unfold-panel.ts";
@@ -43,13 +45,13 @@ export function explainWay(
           ? "sideways"
           : `${degrees}° out of upright`;
     reasons.push(
-      `Folding the cloth on from the ${label(side.face)} would turn the print ${how} on the ${label(other)}, so a seam parts them.`,
+      `Folding the cloth on from ${theFace(label(side.face))} would turn the print ${how} on ${theFace(label(other))}, so a seam parts them.`,
     );
     if (reasons.length === mostReasons) break;
   }
   if (way.turnedFaces.length > 0 && way.rule !== "named") {
     reasons.push(
-      `This way accepts the print turned on the ${way.turnedFaces.map(label).join(", ")}.`,
+      `This way accepts the print turned on ${listWords(way.turnedFaces.map((face) => theFace(label(face))))}.`,
     );
   }
   return reasons;

@@ -45,7 +45,8 @@ function growStretch(
   const joints: (readonly [Radians, Radians])[] = [];
   const alike = (a: number, b: number): boolean => {
     const [one, two] = [seams[a >> 1]!, seams[b >> 1]!];
-    return one.state === two.state && one.isPiped === two.isPiped;
+    // The zip foot sews a piped edge and a plain one alike, so a zip runs on from one into the other.
+    return one.state === two.state && (one.state === "closing" || one.isPiped === two.isPiped);
   };
   /** The joint from one bank into the next, where both sides of the work run on together. */
   const joint = (bank: number, next: number): readonly [Radians, Radians] | null => {

@@ -1,8 +1,9 @@
+import { polygonArea } from "../plane/polygon-area.ts";
 import { flattenLoop } from "../plane/flatten-loop.ts";
 import { offsetLoop } from "../plane/offset-loop.ts";
 import { crossesItself } from "../plane/crosses-itself.ts";
 import type { Mm, Point } from "../plane/types.ts";
-import type { SolidSpec } from "../project/types.ts";
+import type { BlockSpec, SolidSpec } from "../project/types.ts";
 import { liftPoint } from "./lift-point.ts";
 import type { Face, Solid } from "./types.ts";
 
@@ -33,15 +34,10 @@ export function designPad(solid: Solid, spec: SolidSpec, thickness: Mm): SolidSp
     padOf: spec.id,
     foam: spec.foam,
     blocks: [
-      {
-        kind: "prism",
-        id: "pad",
-        outline: corners.map(([x, y]) => [x - left, y - front] as const),
-        height: thickness,
-        along: "z",
-        at: [0, 0, 0],
-        foam: null,
-      },
+      padBlock(
+        corners.map(([x, y]): Point => [x - left, y - front]),
+        thickness,
+      ),
     ],
     cover: {
       ...spec.cover,
@@ -56,6 +52,17 @@ export function designPad(solid: Solid, spec: SolidSpec, thickness: Mm): SolidSp
       print: { centre: [], match: [] },
     },
   };
+}
+
+/** A plain box where the outline is a rectangle: it needs no marking out, and its sides have plain names. */
+function padBlock(outline: readonly Point[], thickness: Mm): BlockSpec {
+  const own = { id: "pad", at: [0, 0, 0], foam: null } as const;
+  const width = Math.max(...outline.map(([x]) => x));
+  const depth = Math.max(...outline.map(([, y]) => y));
+  const isFull = Math.abs(polygonArea(outline) - width * depth) < 1e-3;
+  return isFull
+    ? { ...own, kind: "box", size: [width, depth, thickness] }
+    : { ...own, kind: "prism", outline, height: thickness, along: "z" };
 }
 
 /** The largest level face that looks up and ends at an inward corner. */

@@ -109,6 +109,23 @@ function isOutermost(mesh: UnionMesh, region: Region): boolean {
   return farthest < 1e-6 && Math.max(...normal.map(Math.abs)) > 1 - 1e-9 && normal[2] <= 0;
 }
 
+/** A block in words. One that is called after a side is told apart from the side: "the left block". */
+function blockWords(block: string): string {
+  const name = block.replaceAll("-", " ");
+  return sideNames.has(name) ? `${name} block` : name;
+}
+
+const sideNames: ReadonlySet<string> = new Set([
+  "top",
+  "bottom",
+  "underside",
+  "front",
+  "back",
+  "left",
+  "right",
+  "side",
+]);
+
 /** "left side" for the outermost; "front of the back" where several blocks have a front. */
 function wordFaces(namesOf: readonly (readonly string[])[], isOuter: readonly boolean[]): string[] {
   const plain = namesOf.map((names) => {
@@ -118,7 +135,7 @@ function wordFaces(namesOf: readonly (readonly string[])[], isOuter: readonly bo
   const full = plain.map((word, i) => {
     const isOnly = plain.filter((other) => other === word).length === 1;
     if (isOnly || isOuter[i]) return word;
-    return `${word} of the ${namesOf[i]![0]!.split("/")[0]!.replaceAll("-", " ")}`;
+    return `${word} of the ${blockWords(namesOf[i]![0]!.split("/")[0]!)}`;
   });
   return full.map((word, i) => {
     const same = full.map((other, at) => (other === word ? at : -1)).filter((at) => at >= 0);

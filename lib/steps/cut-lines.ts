@@ -1,5 +1,5 @@
 import type { Format } from "../estimate/types.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import type { Cut } from "../packing/types.ts";
 import type { Count } from "../plane/types.ts";
 

@@ -2,7 +2,7 @@ import type { Work } from "../estimate/types.ts";
 import { sectionAt } from "../packing/section-at.ts";
 import type { Lay, LayPlace, LaySection } from "../packing/types.ts";
 import { isRectangle, panelOf, type Owned, type OwnedGroup } from "./group-pieces.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, panelWithLabel, pieceName } from "./name-parts.ts";
 import type { Step } from "./types.ts";

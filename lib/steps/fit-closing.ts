@@ -1,8 +1,9 @@
-import { bastingWords } from "../estimate/cloth-class.ts";
+import { listWords } from "../units/list-words.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover, SewingPass } from "../seams/types.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, seamName } from "./name-parts.ts";
+import { sewZip } from "./sew-zip.ts";
 import type { Step } from "./types.ts";
 
 /** The step that sews a zip, tape or ties to the open edges of one pass. Hand sewing has none. */
@@ -21,17 +22,14 @@ export function fitClosing(
   const panels = [...new Set(open.flatMap((seam) => seam.panels))].map((panel) =>
     panelName(cover, panel, work),
   );
-  // A zip that turns a corner needs the cloth clipped and its own tape snipped there.
-  const corners = [...new Set(pass.corners.flatMap(({ clip }) => clip ?? []))].map((panel) =>
-    panelName(cover, panel, work),
-  );
   const common = {
     group,
     check: `The open run should be ${work.format.length(pass.length)}.`,
     figure: `closing/${cover.solid}`,
   };
   const underlap = underlapOf(cover, pass);
-  const edges = names.length === 0 ? "the open edges" : `the edges of ${names.join(" and ")}`;
+  const edges = names.length === 0 ? "the open edges" : `the edges of ${listWords(names)}`;
+  const zip = sewZip(pass, open, { cover, work, edges });
   switch (closing.kind) {
     case "zip":
       return [
@@ -39,33 +37,8 @@ export function fitClosing(
           ...common,
           id: `zip-${name}`,
           title: "Sew in the zip",
-          actions: [
-            ...corners.map(
-              (panel) =>
-                `Clip each inward corner of ${panel} to just short of the seam line with the cloth scissors.`,
-            ),
-            `Pin ${edges} together, right sides facing.`,
-            `Baste along the seam line with ${bastingWords} on the sewing machine.`,
-            "Press the allowances open with the iron.",
-            "Lay the zip face down along the seam, its teeth on the stitches.",
-            ...(corners.length > 0
-              ? ["Snip the tape of the zip at each corner, well short of the teeth."]
-              : []),
-            "Sew down both sides of the zip with the zip foot.",
-            "Sew across each end of the zip three times.",
-            "Unpick the basting.",
-            "Open the zip by half.",
-          ],
-          uses: [
-            ...panels,
-            "zip",
-            "zip foot",
-            ...(corners.length > 0 ? ["cloth scissors"] : []),
-            "pins",
-            "sewing machine",
-            "iron",
-            "thread",
-          ],
+          actions: zip.actions,
+          uses: [...zip.uses, "thread"],
           makes: names,
           remedy: "Unpick one side of the zip if the edges do not meet level.",
         }),

@@ -1,7 +1,7 @@
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
 import type { SeamBatch } from "./batch-seams.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, seamName } from "./name-parts.ts";
 import { layTogether } from "./sew-seam.ts";

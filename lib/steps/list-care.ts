@@ -15,7 +15,7 @@ export function listCare(work: Work): Step[] {
     return makeStep({
       id: `care-${cover.solid}`,
       group: "Care",
-      title: "Keep it well",
+      title: work.covers.length > 1 ? `Keep the ${coverName(cover.solid)} well` : "Keep it well",
       actions: isRemovable
         ? [
             `Take the cloth off the ${finished} before you wash it.`,

@@ -4,7 +4,7 @@ import { pipingPiece } from "../estimate/piping-piece.ts";
 import { pipedLength } from "../estimate/seam-total.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName } from "./name-parts.ts";
 import type { Step } from "./types.ts";

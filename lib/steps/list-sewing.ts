@@ -4,7 +4,7 @@ import { batchSeams } from "./batch-seams.ts";
 import { fitClosing } from "./fit-closing.ts";
 import { groupPasses } from "./group-passes.ts";
 import { joinBoxing } from "./join-boxing.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { coverName, seamName } from "./name-parts.ts";
 import { sewMethod } from "./sew-method.ts";
 import { sewPass } from "./sew-pass.ts";

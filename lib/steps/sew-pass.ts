@@ -1,5 +1,5 @@
 import { countOf } from "../estimate/count-of.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover, Seam, SewingPass } from "../seams/types.ts";
 import { countWords, mostWords, shortEnough } from "./count-words.ts";

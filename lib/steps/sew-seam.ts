@@ -3,7 +3,7 @@ import type { Work } from "../estimate/types.ts";
 import type { Cover, Seam } from "../seams/types.ts";
 import { isShortJoin } from "./batch-seams.ts";
 import { countWords, mostWords, shortEnough } from "./count-words.ts";
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, panelWithLabel, seamName } from "./name-parts.ts";
 import { isCurved, notchNumbers, notchWords } from "./seam-edges.ts";
