@@ -73,12 +73,7 @@ export function tryFold(blocks: readonly BlockSpec[]): Tried {
     const solid = buildSolid({ id: "form", foam: null, blocks });
     const graph = graphSolid(solid);
     const faces = solid.faces.map(({ id }) => id);
-    const found = searchWays(
-      faces,
-      growCandidates(graph, new Set(), cloth.allowance),
-      "plain",
-      cloth,
-    );
+    const found = searchWays(faces, growCandidates(graph, cloth.allowance), "plain", cloth);
     const panels = found.map((one, i) => makePanel(graph, one, `P${i + 1}`, ""));
     const area = findAreaFault(solid, panels);
     if (area !== null) return { fault: "area", detail: area };

@@ -33,22 +33,23 @@ export function findWays(
   wanted: PanelRule | readonly NamedPanel[],
   { cloth, seamed, parted = new Set(), field }: WayOptions,
 ): { ways: Way[]; faults: Fault[] } {
-  const graph = graphSolid(solid);
-  const grower = growCandidates(graph, seamed, cloth.allowance);
+  const graph = graphSolid(solid, seamed);
+  const grower = growCandidates(graph, cloth.allowance);
   const faces = solid.faces.map(({ id }) => id);
   const faults: Fault[] = [];
   const ways: Way[] = [];
-  const offer = (rule: Way["rule"], listed: readonly ListedPanel[]) => {
-    const way = describeWay(graph, rule, listed, cloth, faces);
+  const offer = (rule: Way["rule"], listed: readonly ListedPanel[], within = graph) => {
+    const way = describeWay(within, rule, listed, cloth, faces);
     if (!ways.some((other) => isSameWay(other, way))) ways.push(way);
   };
   if (typeof wanted !== "string") {
     // The author may fold over an edge that is left open or piped elsewhere: a list is taken at its word.
-    const free = growCandidates(graph, parted, cloth.allowance);
+    const freeGraph = graphSolid(solid, parted);
+    const free = growCandidates(freeGraph, cloth.allowance);
     const cost = costOf(free, "auto", cloth);
-    const read = readPanelList(solid, graph, free, wanted, cost, field);
+    const read = readPanelList(solid, freeGraph, free, wanted, cost, field);
     faults.push(...read.faults);
-    if (read.faults.length === 0) offer("named", read.panels);
+    if (read.faults.length === 0) offer("named", read.panels, freeGraph);
   }
   const order =
     typeof wanted === "string" ? [wanted, ...rules.filter((rule) => rule !== wanted)] : rules;

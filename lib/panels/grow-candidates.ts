@@ -25,15 +25,8 @@ export interface Grower {
   readonly openEdges: (candidate: Candidate) => readonly string[];
 }
 
-/**
- * @param seamed edges that must stay seams: piped, or left open
- * @param allowance room that every edge needs for its seam
- */
-export function growCandidates(
-  graph: FaceGraph,
-  seamed: ReadonlySet<string>,
-  allowance: Mm,
-): Grower {
+/** @param allowance room that every edge needs for its seam */
+export function growCandidates(graph: FaceGraph, allowance: Mm): Grower {
   const twins = findTwins(graph);
   const known = new Map<string, Candidate | null>();
   const singles = new Map<string, Candidate>();
@@ -81,7 +74,7 @@ export function growCandidates(
           .filter(
             (side) =>
               graph.edges.get(side.edge)!.isStraight &&
-              !seamed.has(side.edge) &&
+              !graph.kept.has(side.edge) &&
               !candidate.placements.has(twinOf(graph, side).face),
           )
           .map((side) => side.edge),

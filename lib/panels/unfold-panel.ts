@@ -11,6 +11,8 @@ export interface FaceGraph {
   readonly edges: ReadonlyMap<string, SolidEdge>;
   /** The side of a face along an edge, forward or backward. */
   readonly sides: ReadonlyMap<string, FaceSide>;
+  /** Edges that stay seams wherever their faces lie: piped, left open, or cut for a closing. */
+  readonly kept: ReadonlySet<string>;
 }
 
 /** Faces laid flat together, in the frame of the first. */
@@ -21,8 +23,12 @@ export interface Unfolding {
   readonly loops: readonly (readonly FaceSide[])[];
 }
 
-export function graphSolid(solid: Pick<Solid, "faces" | "edges">): FaceGraph {
+export function graphSolid(
+  solid: Pick<Solid, "faces" | "edges">,
+  kept: ReadonlySet<string> = new Set(),
+): FaceGraph {
   return {
+    kept,
     faces: new Map(solid.faces.map((face) => [face.id, face])),
     edges: new Map(solid.edges.map((edge) => [edge.id, edge])),
     sides: new Map(
@@ -85,7 +91,7 @@ export function unfoldPanel(
   return { placements, folds, loops: walkOutline(graph, faces, placements, isFolded) };
 }
 
-/** Two sides of one edge that come to lie on each other need no seam: they are one more fold. */
+/** Two sides of one edge that come to lie on each other are one more fold, unless a seam is wanted there. */
 function closeSlits(
   graph: FaceGraph,
   faces: readonly string[],
@@ -95,7 +101,7 @@ function closeSlits(
   for (const side of faces.flatMap((face) => graph.faces.get(face)!.loops.flat())) {
     const twin = twinOf(graph, side);
     if (folded.has(side.edge) || twin.face === side.face || !placements.has(twin.face)) continue;
-    if (!graph.edges.get(side.edge)!.isStraight) continue;
+    if (!graph.edges.get(side.edge)!.isStraight || graph.kept.has(side.edge)) continue;
     const own = endsOf(side.segments).map((end) => placePoint(end, placements.get(side.face)!));
     const other = endsOf(twin.segments).map((end) => placePoint(end, placements.get(twin.face)!));
     if (distance(own[0]!, other[1]!) < 1e-6 && distance(own[1]!, other[0]!) < 1e-6)
