@@ -1,6 +1,7 @@
 import { countOf } from "../estimate/count-of.ts";
 import type { Cover } from "../seams/types.ts";
-import type { Face, Solid, SolidEdge } from "../solids/types.ts";
+import { anchoredEdges } from "../solids/anchored-edges.ts";
+import type { Solid, SolidEdge } from "../solids/types.ts";
 import type { Check } from "./types.ts";
 
 /** Inward corners where the cloth lifts off the foam when somebody slides on it, and nothing holds it down. */
@@ -9,9 +10,7 @@ export const checkInwardEdges: Check = ({ covers, solids, project, format: { len
     const solid = solids.find((one) => one.id === cover.solid);
     const spec = project.solids.find((one) => one.id === cover.solid)?.cover ?? null;
     if (solid === undefined || (spec !== null && spec.anchor !== null)) return [];
-    const edges = solid.edges.filter(
-      (edge) => edge.bend === "inward" && isSatUpon(edge, solid.faces),
-    );
+    const edges = anchoredEdges(solid);
     if (edges.length === 0) return [];
     const places = edges.map((edge) => `${whereOf(edge, solid)} (${length(edge.length)})`);
     const all = length(edges.reduce((sum, edge) => sum + edge.length, 0));
@@ -33,11 +32,6 @@ export const checkInwardEdges: Check = ({ covers, solids, project, format: { len
       },
     ];
   });
-
-/** Does a face that can be sat or leant on end at this edge? Two walls in a corner are left alone. */
-function isSatUpon(edge: SolidEdge, faces: readonly Face[]): boolean {
-  return edge.faces.some((id) => (faces.find((face) => face.id === id)?.normal[2] ?? 0) > 0.5);
-}
 
 function whereOf(edge: SolidEdge, { faces }: Solid): string {
   const [one, other] = edge.faces.map((id) => faces.find((face) => face.id === id)?.label ?? id);

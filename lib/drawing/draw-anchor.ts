@@ -1,7 +1,7 @@
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import type { CoverSpec } from "../project/types.ts";
 import type { Solid, SolidEdge } from "../solids/types.ts";
-import { anchoredEdges } from "../steps/anchor-corners.ts";
+import { anchoredEdges } from "../solids/anchored-edges.ts";
 import { formatLength } from "../units/index.ts";
 import { drawBody } from "./draw-body.ts";
 import { drawEdges } from "./draw-edges.ts";

@@ -1,6 +1,7 @@
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
-import type { Solid, SolidEdge } from "../solids/types.ts";
+import { anchoredEdges } from "../solids/anchored-edges.ts";
+import type { Solid } from "../solids/types.ts";
 import { makeStep } from "./make-step.ts";
 import { coverName } from "./name-parts.ts";
 import type { Step } from "./types.ts";
@@ -92,13 +93,4 @@ function layPad(
     check: "The cloth should stay down when you slide a hand over it.",
     remedy: "Turn the pad over: the other side may fit more closely.",
   });
-}
-
-/** The inward edges that cloth lifts off: those along a face one sits on. */
-export function anchoredEdges(solid: Solid): readonly SolidEdge[] {
-  return solid.edges.filter((edge) => edge.bend === "inward" && meetsASeat(edge.faces, solid));
-}
-
-function meetsASeat(faces: readonly string[], solid: Solid): boolean {
-  return faces.some((id) => (solid.faces.find((face) => face.id === id)?.normal[2] ?? 0) > 0.5);
 }
