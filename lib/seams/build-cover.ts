@@ -15,6 +15,7 @@ import { splitForClosing } from "./split-for-closing.ts";
 import type { Solid } from "../solids/types.ts";
 import { cutPiping } from "./cut-piping.ts";
 import { cutUnderlaps } from "./cut-underlap.ts";
+import { chooseOpen } from "./choose-open.ts";
 import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
 import { fitBlocks } from "./fit-blocks.ts";
 import { makePieces } from "./make-pieces.ts";
@@ -53,35 +54,35 @@ export function buildCover(
   const split = splitForClosing(whole, cover, field);
   const fitted = split.solid;
   const read = nameEdges(fitted, cover, field);
-  const named = {
-    ...read,
-    open: split.edge === null ? read.open : [split.edge],
-    faults: [...split.faults, ...read.faults],
-  };
+  const named = { ...read, faults: [...split.faults, ...read.faults] };
+  const wantedOpen = split.edge === null ? read.open : null;
+  const parted = split.edge === null ? [] : [split.edge];
+  const toOpen = wantedOpen === null ? parted : chooseOpen(wantedOpen, new Set()).edges;
   const { ways, faults } = findWays(fitted, cover.panels, {
     cloth: {
       usableWidth: cloth.width - 2 * cloth.selvedge,
       direction: cloth.direction,
       allowance: cover.seamAllowance,
     },
-    seamed: new Set([...named.piped, ...(named.open ?? [])]),
-    parted: new Set(split.edge === null ? [] : [split.edge]),
+    seamed: new Set([...named.piped, ...named.anchored, ...toOpen]),
+    parted: new Set(parted),
     field: `${field}.panels`,
   });
   const all = [...named.faults, ...faults];
   if (all.length > 0) return { cover: null, fitted, faults: all };
+  const folded = new Set(ways[0]!.panels.flatMap(({ folds }) => folds.map(({ edge }) => edge)));
+  const open = wantedOpen === null ? { edges: parted, faults: [] } : chooseOpen(wantedOpen, folded);
+  if (open.faults.length > 0) return { cover: null, fitted, faults: open.faults };
   const panels = prefixed(ways[0]!, prefix).panels;
   const print = placePrint(cover.print ?? { centre: [], match: [] }, fitted, panels, {
     cloth,
     field: `${field}.print`,
   });
   if (print.faults.length > 0) return { cover: null, fitted, faults: print.faults };
-  const folded = new Set(panels.flatMap(({ folds }) => folds.map(({ edge }) => edge)));
-  const openEdges = named.open?.filter((edge) => !folded.has(edge)) ?? null;
   const plan: OpeningPlan =
-    openEdges === null || openEdges.length === 0
+    open.edges.length === 0
       ? proposeOpening(panels, fitted, foam, hardness)
-      : measureOpening(openEdges, fitted, foam, hardness);
+      : measureOpening(open.edges, fitted, foam, hardness);
   const runs = findSeamRuns(panels, {
     open: new Set(plan.edges),
     openState: cover.closing.kind === "hand-sewn" ? "open" : "closing",

@@ -1,73 +1,99 @@
 import type { Count } from "../plane/types.ts";
 import type { CoverSpec, Fault } from "../project/types.ts";
 import { facesNamed } from "../panels/find-face.ts";
+import { anchoredEdges } from "../solids/anchored-edges.ts";
 import type { Solid, SolidEdge } from "../solids/types.ts";
 
-/** Edges that the author left open or piped. */
+/** One entry of `open`, as edges of this solid. */
+export interface NamedOpen {
+  readonly kind: "face" | "between";
+  readonly field: string;
+  /** What the author calls it. */
+  readonly words: string;
+  readonly edges: readonly SolidEdge[];
+  /** The edge that stays shut by the author's `hinge`; null where none of these is named. */
+  readonly hinge: string | null;
+}
+
+/** Edges that the author left open, piped, or wants as seams. */
 export interface NamedEdges {
   /** In the order named; null where the program is to propose. */
-  readonly open: readonly string[] | null;
+  readonly open: readonly NamedOpen[] | null;
   readonly piped: ReadonlySet<string>;
+  /** Inward edges that are to be seams, so that they can be caught down. */
+  readonly anchored: ReadonlySet<string>;
   readonly faults: readonly Fault[];
 }
 
-/** Work out which edges the author's words `open`, `hinge` and `piping` mean on this solid. */
+/** Work out which edges the author's words `open`, `hinge`, `piping` and `anchor` mean on this solid. */
 export function nameEdges(solid: Solid, cover: CoverSpec, field: string): NamedEdges {
   const faults: Fault[] = [];
   const faceIds = (name: string, at: string): readonly string[] => {
     const found = facesNamed(solid, name).map(({ id }) => id);
-    if (found.length === 0) {
-      faults.push({
-        field: at,
-        fault: `names ${name}, which is glued to another block and never seen`,
-        fix: "Name a face on the outside",
-      });
-    }
+    if (found.length === 0) faults.push(hiddenFace(at, name));
     return found;
   };
   const around = (faces: readonly string[]) =>
-    solid.edges.filter(({ faces: [a, b] }) => a !== b && (faces.includes(a) || faces.includes(b)));
+    solid.edges.filter(({ faces: [a, b] }) => a !== b && faces.includes(a) !== faces.includes(b));
+  const hinges = cover.hinge === null ? [] : faceIds(cover.hinge, `${field}.hinge`);
   const open =
-    cover.open?.flatMap((one, i) => {
+    cover.open?.map((one, i): NamedOpen => {
       const at = `${field}.open.${i}`;
-      if (one.kind === "face")
-        return openRound(around(faceIds(one.face, at)), cover, solid).map(({ id }) => id);
+      if (one.kind === "face") {
+        const faces = faceIds(one.face, at);
+        const edges = around(faces);
+        const hinge = edges.find((edge) =>
+          edge.faces.some((face) => !faces.includes(face) && hinges.includes(face)),
+        );
+        return { kind: "face", field: at, words: one.face, edges, hinge: hinge?.id ?? null };
+      }
       const [a, b] = one.faces.map((name) => faceIds(name, at)) as [
         readonly string[],
         readonly string[],
       ];
-      const between = solid.edges.filter(
+      const edges = solid.edges.filter(
         ({ faces: [p, q] }) => (a.includes(p) && b.includes(q)) || (a.includes(q) && b.includes(p)),
       );
-      if (between.length === 0 && a.length > 0 && b.length > 0) {
-        faults.push({
-          field: at,
-          fault: `names ${one.faces.join(" and ")}, which do not meet in an edge`,
-          fix: "Name two faces that share an edge",
-        });
-      }
-      return between.map(({ id }) => id);
+      if (edges.length === 0 && a.length > 0 && b.length > 0)
+        faults.push(doNotMeet(at, one.faces.join(" and ")));
+      return { kind: "between", field: at, words: one.faces.join(" and "), edges, hinge: null };
     }) ?? null;
+  if (hinges.length > 0 && !open?.some(({ hinge }) => hinge !== null))
+    faults.push(noHinge(`${field}.hinge`, cover.hinge!, open));
   const piped = (cover.piping?.along ?? []).flatMap((name, i) => {
     const faces = faceIds(name, `${field}.piping.along.${i}`);
     return around(faces).map(({ id }) => id);
   });
-  return { open: open === null ? null : [...new Set(open)], piped: new Set(piped), faults };
+  const anchored = cover.anchor === "seam" ? anchoredEdges(solid).map(({ id }) => id) : [];
+  return { open, piped: new Set(piped), anchored: new Set(anchored), faults };
 }
 
-/** All edges round a face but its hinge: the one the author names, else the longest. */
-function openRound(
-  edges: readonly SolidEdge[],
-  cover: CoverSpec,
-  solid: Solid,
-): readonly SolidEdge[] {
-  if (edges.length < 2) return edges;
-  const hinges = cover.hinge === null ? [] : facesNamed(solid, cover.hinge).map(({ id }) => id);
-  const named = edges.find(({ faces }) => faces.some((face) => hinges.includes(face)));
-  const longest = edges.reduce((far, edge) => (edge.length > far.length + 1e-6 ? edge : far));
-  const hinge = named ?? longest;
-  return edges.filter((edge) => edge !== hinge);
-}
+export const hiddenFace = (field: string, name: string): Fault => ({
+  field,
+  fault: `names ${name}, which is glued to another block and never seen`,
+  fix: "Name a face on the outside",
+});
+
+const doNotMeet = (field: string, names: string): Fault => ({
+  field,
+  fault: `names ${names}, which do not meet in an edge`,
+  fix: "Name two faces that share an edge",
+});
+
+const noHinge = (field: string, name: string, open: readonly NamedOpen[] | null): Fault => {
+  const faces = (open ?? []).filter(({ kind }) => kind === "face").map(({ words }) => words);
+  return faces.length === 0
+    ? {
+        field,
+        fault: `names ${name}, but open names no whole face that could hang on a hinge`,
+        fix: "Name a face under open, or take hinge out",
+      }
+    : {
+        field,
+        fault: `names ${name}, which shares no edge with ${faces.join(" or ")}`,
+        fix: "Name a neighbour of the face that is left open",
+      };
+};
 
 /** 0 → A, 25 → Z, 26 → AA. */
 export function seamLetter(index: Count): string {
