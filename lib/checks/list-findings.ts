@@ -4,6 +4,7 @@ import { checkArmHeight } from "./check-arm-height.ts";
 import { checkBottoming } from "./check-bottoming.ts";
 import { checkBuriedBlocks } from "./check-buried-blocks.ts";
 import { checkCheaper } from "./check-cheaper.ts";
+import { checkChoices } from "./check-choices.ts";
 import { checkClimbing } from "./check-climbing.ts";
 import { checkClothStock } from "./check-cloth-stock.ts";
 import { checkCords } from "./check-cords.ts";
@@ -74,6 +75,7 @@ export const checks: readonly (readonly [name: string, check: Check])[] = [
   ["stitch, needle and thread", checkSewing],
   ["thick crossings", checkCrossings],
   ["handles", checkHandles],
+  ["choices that come to nothing", checkChoices],
   ["opening", checkOpening],
   ["cover fit", checkCoverFit],
   ["zip", checkZip],

@@ -154,10 +154,20 @@ function describePiece({ project }: DrawingInput, piece: Piece, panel: Panel | n
     panel || piece.isUpright ? "The arrow points to the top." : "",
     seams.length > 0 ? `Round the edge: ${seams.join(", ")}.` : "",
     panel && panel.folds.length > 0 ? `Folds: ${panel.folds.length}.` : "",
-    ...piece.marks.map(({ label }) => `A cross marks the place of the ${label}.`),
+    ...piece.marks
+      .filter(({ kind }) => kind === "middle")
+      .map(({ label }) => `A cross marks the place of the ${label}.`),
+    ...endWords(piece),
     piece.clips.length > 0 ? `Clip marks: ${piece.clips.length}.` : "",
     diagonal ? `Check diagonal of the cut line ${formatLength(diagonal.length, project)}.` : "",
   ]
     .filter((sentence) => sentence !== "")
     .join(" ");
+}
+
+/** How many small crosses mark ends of what is sewn on. */
+function endWords({ marks }: Piece): string[] {
+  const ends = marks.filter(({ kind }) => kind === "end").length;
+  if (ends === 0) return [];
+  return [ends === 1 ? "A small cross marks an end." : `Small crosses mark ${ends} ends.`];
 }

@@ -20,13 +20,12 @@ export function pieceLines(piece: Piece, panel: Panel | null, toPaper: ToPaper):
   ];
   return [
     ...marks.flatMap((mark) => mark(toPaper)),
-    ...piece.marks.map(({ at }) => crossInk(toPaper(at))),
+    ...piece.marks.map(({ at, kind }) => crossInk(toPaper(at), kind === "end" ? 1 : 1.6)),
   ];
 }
 
-/** A small cross where something is sewn on. */
-function crossInk([x, y]: Point): Ink {
-  const reach = 1.6;
+/** A small cross where something is sewn on, smaller at its ends. */
+function crossInk([x, y]: Point, reach: Mm): Ink {
   const paths = [
     pathOf([
       [x - reach, y - reach],
@@ -40,9 +39,14 @@ function crossInk([x, y]: Point): Ink {
   return { kind: "path", className: "line stock", paths, isObstacle: true };
 }
 
-/** What each cross is for, beside it. */
+/** What each cross is for, beside it; ends that lie on the panel of their middle need no words. */
 export function markLabels(piece: Piece, toPaper: ToPaper): Label[] {
-  return piece.marks.map(({ at, label }) => {
+  const middles = piece.marks.filter(({ kind }) => kind === "middle").map(({ label }) => label);
+  const worded = piece.marks.filter(
+    ({ label, kind }) =>
+      kind === "middle" || !middles.some((middle) => label.endsWith(` ${middle}`)),
+  );
+  return worded.map(({ at, label }) => {
     const [x, y] = toPaper(at);
     const beside = [4, 8, 14].flatMap((reach): Candidate[] => [
       { at: [x + reach, y], anchor: "start", leader: reach > 4 ? [x, y] : null },

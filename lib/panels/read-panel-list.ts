@@ -3,7 +3,7 @@ import { halfMark } from "../solids/split-face.ts";
 import type { Solid } from "../solids/types.ts";
 import { facesNamed } from "./find-face.ts";
 import type { Candidate, Grower } from "./grow-candidates.ts";
-import type { FaceGraph } from "./unfold-panel.ts";
+import { twinOf, type FaceGraph } from "./unfold-panel.ts";
 
 export interface ListedPanel {
   readonly name: string | null;
@@ -39,16 +39,12 @@ export function readPanelList(
     twice.forEach((face) => faults.push(takenTwice(at, wordOf.get(face)!, takenBy.get(face)!)));
     own.forEach((face) => takenBy.set(face, name));
     if (own.length === 0 || twice.length > 0) return [];
-    const halves = partHalves(own);
-    if (halves !== null) {
-      const parts = halves.map((half) => foldTogether(half, grower, cost));
-      const words = ["lower half", "upper half"];
-      if (parts.every((part) => part !== null))
-        return parts.map((part, half) => ({
-          name: `${name}, ${words[half]}`,
-          candidate: part!,
-        }));
-    }
+    const parts = partHalves(own, graph)?.map((part, _, all) => ({
+      name: partName(name, part, all),
+      candidate: foldTogether(part, grower, cost),
+    }));
+    if (parts?.every(({ candidate }) => candidate !== null))
+      return parts.map((part) => ({ name: part.name, candidate: part.candidate! }));
     const candidate = foldTogether(own, grower, cost);
     if (candidate === null) faults.push(cannotLieFlat(at, wordOf, graph));
     return candidate === null ? [] : [{ name, candidate }];
@@ -59,11 +55,48 @@ export function readPanelList(
   return { panels: [...panels, ...rest], faults };
 }
 
-/** The faces of a panel whose one strip is cut in two for a closing, half by half; else null. */
-function partHalves(faces: readonly string[]): readonly (readonly string[])[] | null {
-  const upper = faces.filter((face) => face.endsWith(halfMark));
-  const lower = faces.filter((face) => !face.endsWith(halfMark));
-  return upper.length > 0 && lower.length > 0 ? [lower, upper] : null;
+/**
+ * The faces of a panel one of whose strips is cut in two for a closing, half by half, each with the
+ * faces that hang on it alone; what hangs on both stands by itself. Null where no strip is cut.
+ */
+function partHalves(
+  faces: readonly string[],
+  graph: FaceGraph,
+): readonly (readonly string[])[] | null {
+  const upper = faces.find((face) => face.endsWith(halfMark));
+  const lower = upper?.slice(0, -halfMark.length);
+  if (upper === undefined || !faces.includes(lower!)) return null;
+  const whole = hangTogether(faces, graph);
+  const isApart = whole.every((part) => !(part.includes(upper) && part.includes(lower!)));
+  if (isApart) return whole;
+  const rest = faces.filter((face) => face !== upper && face !== lower);
+  return [[lower!], [upper], ...hangTogether(rest, graph)];
+}
+
+/** Faces in groups that straight edges join, edges that stay seams left out. */
+function hangTogether(faces: readonly string[], graph: FaceGraph): string[][] {
+  const groups: string[][] = [];
+  for (const face of faces) {
+    const next = graph.faces
+      .get(face)!
+      .loops.flat()
+      .filter(({ edge }) => graph.edges.get(edge)!.isStraight && !graph.kept.has(edge))
+      .map((side) => twinOf(graph, side).face);
+    const touching = groups.filter((group) => group.some((other) => next.includes(other)));
+    const rest = groups.filter((group) => !touching.includes(group));
+    groups.splice(0, groups.length, ...rest, [...touching.flat(), face]);
+  }
+  return groups;
+}
+
+/** What each part of a listed panel is called: "back, lower half"; what stands by itself is counted. */
+function partName(name: string, part: readonly string[], parts: readonly (readonly string[])[]) {
+  const upper = parts.flat().find((face) => face.endsWith(halfMark))!;
+  if (part.includes(upper)) return `${name}, upper half`;
+  const lower = upper.slice(0, -halfMark.length);
+  if (part.includes(lower)) return `${name}, lower half`;
+  const rest = parts.filter((one) => !one.includes(upper) && !one.includes(lower));
+  return rest.length === 1 ? name : `${name} ${rest.indexOf(part) + 1}`;
 }
 
 /** The cheapest tree of folds that joins just these faces flat; null where there is none. */

@@ -16,9 +16,11 @@ import type { Solid } from "../solids/types.ts";
 import { cutPiping } from "./cut-piping.ts";
 import { cutUnderlaps } from "./cut-underlap.ts";
 import { chooseOpen } from "./choose-open.ts";
+import { findLostChoices, findUpFaults } from "./find-lost-choices.ts";
 import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
 import { fitBlocks } from "./fit-blocks.ts";
 import { makePieces } from "./make-pieces.ts";
+import { markAttachment } from "./mark-attachments.ts";
 import { nameEdges } from "./name-edges.ts";
 import { orderSeams } from "./order-seams.ts";
 import { placePrint } from "./place-print.ts";
@@ -37,7 +39,7 @@ export interface CoverOptions {
 
 /** Everything about the cover of one solid, from the way it is panelled to the way it closes. */
 export function buildCover(
-  project: Pick<Project, "stock">,
+  project: Pick<Project, "stock" | "pieces">,
   spec: SolidSpec & { readonly cover: CoverSpec },
   foam: Solid,
   { prefix, hardness, format }: CoverOptions,
@@ -54,7 +56,10 @@ export function buildCover(
   const split = splitForClosing(whole, cover, field);
   const fitted = split.solid;
   const read = nameEdges(fitted, cover, field);
-  const named = { ...read, faults: [...split.faults, ...read.faults] };
+  const named = {
+    ...read,
+    faults: [...split.faults, ...read.faults, ...findUpFaults(cover, fitted, field)],
+  };
   const wantedOpen = split.edge === null ? read.open : null;
   const parted = split.edge === null ? [] : [split.edge];
   const toOpen = wantedOpen === null ? parted : chooseOpen(wantedOpen, new Set()).edges;
@@ -78,7 +83,14 @@ export function buildCover(
     cloth,
     field: `${field}.print`,
   });
-  if (print.faults.length > 0) return { cover: null, fitted, faults: print.faults };
+  const attached = cover.attach.map((one) =>
+    markAttachment(fitted, panels, one, {
+      field: `${field}.attach.${one.id}`,
+      piece: project.pieces.find(({ id }) => id === one.piece) ?? null,
+    }),
+  );
+  const misplaced = [...print.faults, ...attached.flatMap((one) => one.faults)];
+  if (misplaced.length > 0) return { cover: null, fitted, faults: misplaced };
   const plan: OpeningPlan =
     open.edges.length === 0
       ? proposeOpening(panels, fitted, foam, hardness)
@@ -122,7 +134,7 @@ export function buildCover(
               cover.seamAllowance,
             open: cover.allowances?.opening ?? cover.seamAllowance,
           },
-          attach: cover.attach,
+          marks: attached.flatMap(({ marks }) => marks),
         }),
         ...(strips === null ? [] : [strips]),
         ...cutUnderlaps(passes, cover, { cloth, prefix }),
@@ -138,6 +150,7 @@ export function buildCover(
       refolds: refoldPanels(panels, graphSolid(fitted)),
       foamSize: foam.size,
       coverSize: fitted.size,
+      lost: findLostChoices({ cover, solid: fitted, panels, named }),
     },
   };
 }

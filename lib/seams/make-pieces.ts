@@ -1,24 +1,24 @@
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import { shapeArea } from "../plane/loop-area.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
-import { placePoint } from "../plane/place.ts";
 import { segmentLength } from "../plane/segments.ts";
 import type { Panel, PanelSide } from "../panels/types.ts";
-import { facesNamed } from "../panels/find-face.ts";
-import type { Attachment, FabricStock, PieceSpec } from "../project/types.ts";
+import type { FabricStock, PieceSpec } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
 import { addAllowance } from "./add-allowance.ts";
 import { clipForPartner, clipInwardCorners } from "./clip-corners.ts";
 import type { SeamRun } from "./find-seams.ts";
+import type { PanelMark } from "./mark-attachments.ts";
 import { choosePatterns, markSeam } from "./mark-seams.ts";
-import type { Clip, Mark, Notch, Piece, PieceEdge, Seam } from "./types.ts";
+import type { Clip, Notch, Piece, PieceEdge, Seam } from "./types.ts";
 
 export interface PieceOptions {
   readonly cloth: FabricStock;
   readonly allowance: Mm;
   /** Where edges differ from `allowance`. */
   readonly others?: EdgeAllowances;
-  readonly attach: readonly Attachment[];
+  /** Where loose pieces are sewn on. */
+  readonly marks: readonly PanelMark[];
   /** Where panels have to lie in the repeat of the print. */
   readonly origins?: ReadonlyMap<string, Point>;
 }
@@ -35,7 +35,7 @@ export function makePieces(
   panels: readonly Panel[],
   runs: readonly SeamRun[],
   seams: readonly Seam[],
-  { cloth, allowance, others, attach, origins }: PieceOptions,
+  { cloth, allowance, others, marks, origins }: PieceOptions,
 ): Piece[] {
   const allowances = {
     sewn: allowance,
@@ -85,7 +85,7 @@ export function makePieces(
         ...clipInwardCorners(panel, allowance),
         ...clips.filter((one) => one.panel === panel.id).map(({ clip }) => clip),
       ],
-      marks: attach.flatMap((one) => markAttachment(solid, panel, one)),
+      marks: marks.filter((one) => one.panel === panel.id).map(({ mark }) => mark),
       mirrorOf: panel.mirrorOf,
       ...originOf(panel.id, origins),
       isUpright:
@@ -150,17 +150,4 @@ function describeEdge(side: PanelSide, seam: Seam, allowance: Mm): PieceEdge {
     allowance,
     kind: kinds[seam.state],
   };
-}
-
-/** Measured from the lower left corner of the face, seen from outside. */
-function markAttachment(solid: Solid, panel: Panel, attachment: Attachment): Mark[] {
-  return facesNamed(solid, attachment.on).flatMap((face): Mark[] => {
-    const placed = panel.faces.find((one) => one.face === face.id);
-    if (placed === undefined) return [];
-    const { min, max } = loopBounds(face.shape.outer);
-    const flat = attachment.at.map((part, axis) =>
-      part === "centre" ? (min[axis]! + max[axis]!) / 2 : min[axis]! + part,
-    ) as unknown as Point;
-    return [{ at: placePoint(flat, placed.placement), label: attachment.id.replaceAll("-", " ") }];
-  });
 }

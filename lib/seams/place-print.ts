@@ -7,6 +7,7 @@ import type { Panel } from "../panels/types.ts";
 import { graphSolid, placeNeighbour, sideKey } from "../panels/unfold-panel.ts";
 import type { FabricStock, Fault, PrintSpec } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
+import { hiddenFace } from "./name-edges.ts";
 
 export interface PlacedPrint {
   /** For each panel under orders, the point of its cut plane that lies where a repeat starts. */
@@ -37,13 +38,13 @@ export function placePrint(
   const faults: Fault[] = [];
   const repeat: Point = [cloth.repeat.across, cloth.repeat.along];
   const enlarge = 1 / (1 - cloth.shrink);
-  const holder = (name: string) =>
+  const holders = (name: string) =>
     facesNamed(solid, name).flatMap((face) =>
       panels.flatMap((panel) => {
         const placed = panel.faces.find((one) => one.face === face.id);
         return placed === undefined ? [] : [{ panel, face, placement: placed.placement }];
       }),
-    )[0];
+    );
   /** Give a panel its origin; false where it has another one already. */
   const settle = (panel: string, origin: Point): boolean => {
     const known = origins.get(panel);
@@ -51,8 +52,11 @@ export function placePrint(
     return known === undefined || isSame(known, origin, repeat);
   };
   centre.forEach((name, i) => {
-    const held = holder(name);
-    if (held === undefined) return;
+    const held = holders(name)[0];
+    if (held === undefined) {
+      faults.push(hiddenFace(`${field}.centre.${i}`, name));
+      return;
+    }
     const { min, max } = loopBounds(held.face.shape.outer);
     const middle = placePoint(scale(add(min, max), 0.5), held.placement);
     if (!settle(held.panel.id, subtract(scale(middle, enlarge), scale(repeat, 0.5))))
@@ -60,15 +64,29 @@ export function placePrint(
   });
   const graph = graphSolid(solid);
   const links = match.flatMap(([a, b], i) => {
-    const [one, other] = [holder(a), holder(b)];
     const at = `${field}.match.${i}`;
-    if (one === undefined || other === undefined || one.panel === other.panel) return [];
-    const edge = solid.edges.find(
-      ({ faces, isStraight }) =>
-        isStraight && faces.includes(one.face.id) && faces.includes(other.face.id),
+    const hidden = [a, b].filter((name) => holders(name).length === 0);
+    faults.push(...hidden.map((name) => hiddenFace(at, name)));
+    if (hidden.length > 0) return [];
+    const [met] = holders(a).flatMap((one) =>
+      holders(b).flatMap((other) =>
+        solid.edges
+          .filter(
+            ({ faces, isStraight }) =>
+              isStraight && faces.includes(one.face.id) && faces.includes(other.face.id),
+          )
+          .map((edge) => ({ one, other, edge })),
+      ),
     );
-    if (edge === undefined) {
+    if (met === undefined) {
       faults.push(noSeam(at, a, b));
+      return [];
+    }
+    const { one, other, edge } = met;
+    // A fold carries the print over by itself.
+    if (one.panel.folds.some((fold) => fold.edge === edge.id)) return [];
+    if (one.panel === other.panel) {
+      faults.push(selfSeam(at, a, b));
       return [];
     }
     const side = [true, false]
@@ -127,6 +145,12 @@ const noSeam = (field: string, a: string, b: string): Fault => ({
   field,
   fault: `names ${a} and ${b}, which do not meet in a straight edge`,
   fix: "Name two faces that share one",
+});
+
+const selfSeam = (field: string, a: string, b: string): Fault => ({
+  field,
+  fault: `cannot match ${b} to ${a}: both lie in one panel that is sewn to itself there`,
+  fix: "List them in two panels, or match another seam",
 });
 
 const standsTurned = (field: string, a: string, b: string): Fault => ({

@@ -31,6 +31,16 @@ export interface Cover {
   /** Sizes along x, y, z of the foam and of the cover. */
   readonly foamSize: readonly [Mm, Mm, Mm];
   readonly coverSize: readonly [Mm, Mm, Mm];
+  /** What the author asked for and this cover cannot show. */
+  readonly lost: readonly LostChoice[];
+}
+
+/** A choice of the author that came to nothing, and why. */
+export interface LostChoice {
+  /** Dotted path below the cover. */
+  readonly field: string;
+  readonly message: string;
+  readonly remedy: string;
 }
 
 export interface ComparedWay extends Way {
@@ -95,6 +105,8 @@ export interface Clip {
 export interface Mark {
   readonly at: Point;
   readonly label: string;
+  /** The middle of what is sewn on, or one of its two ends. */
+  readonly kind: "middle" | "end";
 }
 
 export interface Seam {

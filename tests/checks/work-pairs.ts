@@ -160,7 +160,24 @@ const fitted = (larger: number) =>
     ],
   });
 
+/** A cover with so many choices that came to nothing. */
+const losing = (count: number) =>
+  make.makeWork({
+    project: { stock: [make.makeFabric()] },
+    covers: [
+      make.makeCover({
+        solid: "seat",
+        lost: Array.from({ length: count }, () => ({
+          field: "anchor",
+          message: "The form has no inward corner.",
+          remedy: "Take anchor out.",
+        })),
+      }),
+    ],
+  });
+
 export const workPairs: readonly Pair[] = [
+  { finding: "choice-lost", trips: losing(1), nearMiss: losing(0) },
   { finding: "cover-tight", trips: fitted(-26), nearMiss: fitted(-25.4) },
   { finding: "cover-loose", trips: fitted(77), nearMiss: fitted(76.2) },
   { finding: "cheaper-stock", trips: rails(4), nearMiss: rails(4.5) },

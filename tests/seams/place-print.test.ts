@@ -23,7 +23,7 @@ function lay(print: NonNullable<CoverSpec["print"]>, shrink = 0) {
     cover: coverSpec({ panels: allApart, print }),
   };
   const foam = buildSolid(spec);
-  const { cover, fitted, faults } = buildCover({ stock: [fabric] }, spec, foam, {
+  const { cover, fitted, faults } = buildCover({ stock: [fabric], pieces: [] }, spec, foam, {
     prefix: "",
     hardness: null,
     format: (length) => `${length} mm`,
