@@ -1,19 +1,45 @@
+import { listWords } from "../estimate/list-words.ts";
+import type { Opening, WayOut } from "../seams/types.ts";
+import type { Solid } from "../solids/types.ts";
+import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
-/** An opening through which the foam would not go. */
-export const checkOpening: Check = ({ covers, format: { length } }) =>
+/** An opening through which the foam would not go, and the nearest one through which it would. */
+export const checkOpening: Check = ({ covers, solids, format: { length } }) =>
   covers.flatMap(({ solid, opening }) => {
     if (opening === null || opening.fits) return [];
+    const form = solids.find(({ id }) => id === solid);
     return [
       {
         id: `opening-small/${solid}`,
-        severity: "note",
+        severity: "warning",
         about: `solid/${solid}`,
         message:
-          `The opening spans a girth of ${length(opening.girth)}. The foam is ${length(opening.needed)} round at its ` +
+          `The opening ${opening.isProposed ? "" : "you chose "}spans a girth of ${length(opening.girth)}. The foam is ${length(opening.needed)} round at its ` +
           `smallest, so it would have to be squeezed by ${Math.round(opening.give * 100)} %, which is too much.`,
-        remedy: "Leave one more seam open next to it, or name a longer edge under `open`.",
-        source: "our choice: how far foam may be squeezed; common practice, no source",
+        remedy: remedyOf(opening, form, length),
+        source: rules["opening-small"].source,
       },
     ];
   });
+
+function remedyOf(
+  { wayOut, isProposed }: Opening,
+  form: Solid | undefined,
+  length: (of: number) => string,
+): string {
+  if (wayOut === null || form === undefined)
+    return isProposed
+      ? "List the panels so that a longer seam runs round the largest face, or make the cover in two parts."
+      : "Leave a longer seam open, or list the panels so that there is one.";
+  const opens = `It then spans ${length(wayOut.girth)}, along ${length(wayOut.run)} of seam.`;
+  return wayOut.kind === "also"
+    ? `Leave open under \`open\` as well ${seamsOf(wayOut, form)}. ${opens}`
+    : `Leave open under \`open\` instead ${seamsOf(wayOut, form)}. ${opens}`;
+}
+
+function seamsOf({ pairs }: WayOut, { faces }: Solid): string {
+  const label = (id: string) => faces.find((face) => face.id === id)?.label ?? id;
+  const each = pairs.map(([a, b]) => `between ${label(a)} and ${label(b)}`);
+  return `the ${each.length === 1 ? "seam" : "seams"} ${listWords(each)}`;
+}

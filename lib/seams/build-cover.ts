@@ -1,5 +1,4 @@
 import type { Mm } from "../plane/types.ts";
-import { findWays } from "../panels/find-ways.ts";
 import { refoldPanels } from "../panels/refold-panel.ts";
 import { graphSolid } from "../panels/unfold-panel.ts";
 import type {
@@ -15,7 +14,7 @@ import { splitForClosing } from "./split-for-closing.ts";
 import type { Solid } from "../solids/types.ts";
 import { cutPiping } from "./cut-piping.ts";
 import { cutUnderlaps } from "./cut-underlap.ts";
-import { chooseOpen } from "./choose-open.ts";
+import { choosePanels } from "./choose-panels.ts";
 import { findLostChoices, findUpFaults } from "./find-lost-choices.ts";
 import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
 import { fitBlocks } from "./fit-blocks.ts";
@@ -25,7 +24,6 @@ import { nameEdges } from "./name-edges.ts";
 import { orderSeams } from "./order-seams.ts";
 import { placePrint } from "./place-print.ts";
 import { planClosing } from "./plan-closing.ts";
-import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
 import { replaySewing } from "./replay-sewing.ts";
 import type { ComparedWay, Cover, Seam, SewingPass, SewingProof } from "./types.ts";
 
@@ -60,24 +58,16 @@ export function buildCover(
     ...read,
     faults: [...split.faults, ...read.faults, ...findUpFaults(cover, fitted, field)],
   };
-  const wantedOpen = split.edge === null ? read.open : null;
-  const parted = split.edge === null ? [] : [split.edge];
-  const toOpen = wantedOpen === null ? parted : chooseOpen(wantedOpen, new Set()).edges;
-  const { ways, faults } = findWays(fitted, cover.panels, {
-    cloth: {
-      usableWidth: cloth.width - 2 * cloth.selvedge,
-      direction: cloth.direction,
-      allowance: cover.seamAllowance,
-    },
-    seamed: new Set([...named.piped, ...named.anchored, ...toOpen]),
-    parted: new Set(parted),
-    field: `${field}.panels`,
+  const chosen = choosePanels(fitted, foam, {
+    cover,
+    cloth,
+    named,
+    parted: split.edge,
+    hardness,
+    field,
   });
-  const all = [...named.faults, ...faults];
-  if (all.length > 0) return { cover: null, fitted, faults: all };
-  const folded = new Set(ways[0]!.panels.flatMap(({ folds }) => folds.map(({ edge }) => edge)));
-  const open = wantedOpen === null ? { edges: parted, faults: [] } : chooseOpen(wantedOpen, folded);
-  if (open.faults.length > 0) return { cover: null, fitted, faults: open.faults };
+  if ("faults" in chosen) return { cover: null, fitted, faults: chosen.faults };
+  const { ways, plan } = chosen;
   const panels = prefixed(ways[0]!, prefix).panels;
   const print = placePrint(cover.print ?? { centre: [], match: [] }, fitted, panels, {
     cloth,
@@ -91,10 +81,6 @@ export function buildCover(
   );
   const misplaced = [...print.faults, ...attached.flatMap((one) => one.faults)];
   if (misplaced.length > 0) return { cover: null, fitted, faults: misplaced };
-  const plan: OpeningPlan =
-    open.edges.length === 0
-      ? proposeOpening(panels, fitted, foam, hardness)
-      : measureOpening(open.edges, fitted, foam, hardness);
   const runs = findSeamRuns(panels, {
     open: new Set(plan.edges),
     openState: cover.closing.kind === "hand-sewn" ? "open" : "closing",

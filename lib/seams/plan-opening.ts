@@ -1,36 +1,30 @@
-import type { Mm, Ratio } from "../plane/types.ts";
 import type { Panel, PanelSide } from "../panels/types.ts";
-import { distance3 } from "../solids/points3.ts";
-import type { Face, Solid, SolidEdge } from "../solids/types.ts";
+import type { Face, Solid } from "../solids/types.ts";
+import { gaugeOpening, type Gauged, type Load } from "./gauge-opening.ts";
+import { growRun, runsRound } from "./list-runs.ts";
 import { smallestGirth } from "./measure-girth.ts";
-import type { Opening } from "./types.ts";
+import type { Opening, WayOut } from "./types.ts";
 
 export type OpeningPlan = Omit<Opening, "seams">;
 
-/**
- * How much foam may be squeezed on the way in, by its hardness in newtons.
- * @source our choice: hardness is measured at a quarter of the thickness (ASTM D3574); foam that is
- *   pushed through a cloth slit is gripped by hand, so we ask for far less
- */
-export function giveAllowed(hardness: number | null): Ratio {
-  if (hardness === null) return 0.1;
-  return hardness < 110 ? 0.2 : hardness < 180 ? 0.12 : 0.06;
-}
-
-/** What the author's open edges let through. */
+/** What the author's open edges let through, and where that is too little the nearest way out. */
 export function measureOpening(
   edges: readonly string[],
+  panels: readonly Panel[],
   cover: Solid,
   foam: Solid,
   hardness: number | null,
 ): OpeningPlan {
-  const plan = gauge(edges, cover, smallestGirth(foam).girth, hardness);
-  return { ...plan, isProposed: false, reason: "The author chose these seams." };
+  const load: Load = { needed: smallestGirth(foam).girth, hardness };
+  const plan = gaugeOpening(edges, cover, load);
+  const wayOut = plan.fits ? null : findWayOut(plan, seamsOf(panels), cover, load);
+  return { ...plan, isProposed: false, reason: "The author chose these seams.", wayOut };
 }
 
 /**
  * Choose seams to leave open: the shortest run round one face that lets the foam in, first where it
- * is not seen, then at the back. Where none is long enough the widest is taken.
+ * is not seen, then at the back. Where no face has one, the widest run grows over its ends on to the next
+ * faces; where that is not enough either, the widest is taken.
  *
  * @param sewn edges that are seams anyway: a fold cannot be left open
  */
@@ -39,94 +33,77 @@ export function proposeOpening(
   cover: Solid,
   foam: Solid,
   hardness: number | null,
+  seamed: ReadonlySet<string> = seamsOf(panels),
 ): OpeningPlan {
-  const needed = smallestGirth(foam).girth;
-  const seamed = new Set(
-    panels.flatMap(({ loops }) => loops.flat().map((side: PanelSide) => side.edge)),
-  );
+  const load: Load = { needed: smallestGirth(foam).girth, hardness };
   const tried = cover.faces.flatMap((face) =>
-    runsRound(face, seamed).map((edges) => {
-      const plan = gauge(edges, cover, needed, hardness);
-      return { plan, price: plan.run * sight(face) + (edges.length - 1) * 60, face };
+    runsRound(face, seamed).map(({ edges, corners }) => {
+      const plan = gaugeOpening(edges, cover, load);
+      return { plan, price: plan.run * sight(face) + corners, face };
     }),
   );
   const fitting = tried.filter(({ plan }) => plan.fits);
-  const best =
-    fitting.length > 0
-      ? fitting.reduce((a, b) => (b.price < a.price - 1e-6 ? b : a))
-      : tried.reduce((a, b) => (b.plan.girth > a.plan.girth + 1e-6 ? b : a));
-  const count = best.plan.edges.length;
-  const where = `${count === 1 ? "One seam" : `${count} seams`} round the ${best.face.label}`;
-  const reason =
-    fitting.length > 0
-      ? `${where}: the shortest opening, least in sight, that lets the foam in.`
-      : `${where}: the widest there is, but still too small for the foam.`;
-  return { ...best.plan, isProposed: true, reason };
+  if (fitting.length > 0) {
+    const { plan, face } = fitting.reduce((a, b) => (b.price < a.price - 1e-6 ? b : a));
+    const words = `${countWords(plan)} round ${faceWords(face)}`;
+    return proposed(plan, `${words}: the shortest opening, least in sight, that lets the foam in.`);
+  }
+  const widest = tried.toSorted((a, b) => b.plan.girth - a.plan.girth);
+  for (const { plan, face } of widest.slice(0, mostGrown)) {
+    const grown = growRun(plan.edges, seamed, cover, load);
+    if (grown === null) continue;
+    const words = `${countWords(grown)} from ${faceWords(face)} on to its neighbours`;
+    return proposed(grown, `${words}: no run round one face alone lets the foam in.`);
+  }
+  const { plan, face } = widest[0]!;
+  const words = `${countWords(plan)} round ${faceWords(face)}`;
+  return proposed(plan, `${words}: the widest there is, but still too small for the foam.`);
+}
+
+/** So many of the widest runs are tried to be grown. @source our choice: bounds the work */
+const mostGrown = 6;
+
+const seamsOf = (panels: readonly Panel[]): ReadonlySet<string> =>
+  new Set(panels.flatMap(({ loops }) => loops.flat().map((side: PanelSide) => side.edge)));
+
+const proposed = (plan: Gauged, reason: string): OpeningPlan => ({
+  ...plan,
+  isProposed: true,
+  reason,
+  wayOut: null,
+});
+
+const countWords = ({ edges }: Gauged): string =>
+  edges.length === 1 ? "One seam" : `${edges.length} seams`;
+
+/** "the back", but "side 3". */
+const faceWords = ({ label }: Face): string => (/^side \d/.test(label) ? label : `the ${label}`);
+
+/** More seams beside those the author left open; else other ones in their place. */
+function findWayOut(
+  { edges }: Gauged,
+  seamed: ReadonlySet<string>,
+  cover: Solid,
+  load: Load,
+): WayOut | null {
+  const pairs = (ids: readonly string[]) =>
+    ids.map((id) => cover.edges.find((edge) => edge.id === id)!.faces);
+  const grown = growRun(edges, seamed, cover, load);
+  if (grown !== null) {
+    const added = grown.edges.filter((edge) => !edges.includes(edge));
+    return { kind: "also", pairs: pairs(added), run: grown.run, girth: grown.girth };
+  }
+  const [other] = cover.faces
+    .flatMap((face) => runsRound(face, seamed))
+    .map((run) => gaugeOpening(run.edges, cover, load))
+    .filter(({ fits }) => fits)
+    .toSorted((a, b) => a.run - b.run);
+  if (other === undefined) return null;
+  return { kind: "instead", pairs: pairs(other.edges), run: other.run, girth: other.girth };
 }
 
 /** How dear a millimetre of opening is: least where nobody looks. @source our choice */
 function sight(face: Face): number {
   if (!face.isVisible) return 1;
   return face.normal[1] > 0.9 ? 1.3 : 3;
-}
-
-/** Every stretch of neighbouring seams round a face, short of the whole ring where it has corners. */
-function runsRound(face: Face, seamed: ReadonlySet<string>): string[][] {
-  const ring = face.loops[0]!.map(({ edge }) => edge);
-  const most = ring.length === 1 ? 1 : ring.length - 1;
-  const runs = ring.flatMap((_, start) =>
-    Array.from({ length: most }, (_, i) =>
-      Array.from({ length: i + 1 }, (_, step) => ring[(start + step) % ring.length]!),
-    ),
-  );
-  return runs.filter(
-    (edges) => edges.every((edge) => seamed.has(edge)) && new Set(edges).size === edges.length,
-  );
-}
-
-function gauge(
-  edges: readonly string[],
-  cover: Solid,
-  needed: Mm,
-  hardness: number | null,
-): Omit<OpeningPlan, "isProposed" | "reason"> {
-  const open = edges.map((edge) => cover.edges.find(({ id }) => id === edge)!);
-  const run = open.reduce((sum, { length }) => sum + length, 0);
-  const girth = girthOfOpening(open);
-  const give = Math.max(0, 1 - girth / needed);
-  return { edges, run, girth, needed, give, fits: give <= giveAllowed(hardness) + 1e-9 };
-}
-
-/**
- * The widest girth an open run spans: its own length, and back straight across the flap of cloth
- * that swings out of the way. A straight slit opens to twice its length.
- */
-function girthOfOpening(open: readonly SolidEdge[]): Mm {
-  return groupRuns(open).reduce((widest, group) => {
-    const run = group.reduce((sum, { length }) => sum + length, 0);
-    const ends = looseEnds(group);
-    return Math.max(widest, run + (ends === null ? 0 : ends));
-  }, 0);
-}
-
-/** Edges that hang together end to end. */
-function groupRuns(open: readonly SolidEdge[]): SolidEdge[][] {
-  const groups: SolidEdge[][] = [];
-  for (const edge of open) {
-    const touching = groups.filter((group) => group.some((other) => meet(edge, other)));
-    const rest = groups.filter((group) => !touching.includes(group));
-    groups.splice(0, groups.length, ...rest, [...touching.flat(), edge]);
-  }
-  return groups;
-}
-
-const ends = ({ path }: SolidEdge) => [path[0]!, path.at(-1)!];
-const meet = (a: SolidEdge, b: SolidEdge): boolean =>
-  ends(a).some((p) => ends(b).some((q) => distance3(p, q) < 1e-6));
-
-/** Straight distance between the two ends of a run; null where it closes on itself. */
-function looseEnds(group: readonly SolidEdge[]): Mm | null {
-  const all = group.flatMap(ends);
-  const loose = all.filter((p) => all.filter((q) => distance3(p, q) < 1e-6).length === 1);
-  return loose.length < 2 ? null : distance3(loose[0]!, loose.at(-1)!);
 }

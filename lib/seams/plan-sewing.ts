@@ -1,6 +1,7 @@
 import type { Count, Mm } from "../plane/types.ts";
 import type { Panel } from "../panels/types.ts";
 import { listBanks, type Banks } from "./cloth-banks.ts";
+import { closingChains } from "./closing-chains.ts";
 import type { SeamRun } from "./find-seams.ts";
 import { listStretches, rawLoops, type Stretch, type Unordered } from "./list-stretches.ts";
 import { effort, priceStretch, spreadsFlat, standsUp } from "./price-stretch.ts";
@@ -43,6 +44,7 @@ export function planSewing(
   runs: readonly SeamRun[],
 ): SewingOrder {
   const banks = listBanks(panels, runs);
+  const chains = closingChains(seams, banks);
   const toSew = seams.filter(({ state }) => state !== "open").length;
   const width = beamWidth(toSew);
   const longest = Math.max(1, ...banks.length);
@@ -61,7 +63,7 @@ export function planSewing(
       .sort((a, b) => a.price + a.ahead - (b.price + b.ahead))
       .slice(0, width);
     for (const state of kept) {
-      for (const next of nextStates(state, seams, { banks, longest, toSew })) {
+      for (const next of nextStates(state, seams, { banks, chains, longest, toSew })) {
         const reached = levels[level + next.done.at(-1)!.banks.length]!;
         const key = keyOf(next.sewn);
         const known = reached.get(key);
@@ -81,7 +83,12 @@ const keyOf = (sewn: Uint8Array): string => sewn.join("");
 function nextStates(
   state: State,
   seams: readonly Unordered[],
-  { banks, longest, toSew }: { banks: Banks; longest: Mm; toSew: Count },
+  {
+    banks,
+    chains,
+    longest,
+    toSew,
+  }: { banks: Banks; chains: readonly Count[][]; longest: Mm; toSew: Count },
 ): State[] {
   const stretches = listStretches(banks, seams, state.sewn);
   const groupOf = (bank: number): Count => state.groups[banks.panelOf[bank]!]!;
@@ -92,6 +99,7 @@ function nextStates(
     stretch.banks.forEach((bank) => (sewn[bank >> 1] = 1));
     const groups = state.groups.map((group) => (group === b ? a : group));
     const isClosing = seams[stretch.banks[0]! >> 1]!.state === "closing";
+    const isPart = stretch.banks.length < chains[stretch.banks[0]! >> 1]!.length;
     const isLast = sewn.reduce((sum, one) => sum + one, 0) === toSew;
     const isHard =
       (isClosing && !spreadsFlat(stretch, banks, { sewn: state.sewn, groupOf })) ||
@@ -107,7 +115,10 @@ function nextStates(
     const stands = stood.some(Boolean) || standsUp(stretch, seams);
     const standing = stands ? new Set([...state.standing, a]) : state.standing;
     const price =
-      state.price + priceStretch(stretch, seams, banks, hanging) + (isHard ? effort.outOfReach : 0);
+      state.price +
+      priceStretch(stretch, seams, banks, hanging) +
+      (isHard ? effort.outOfReach : 0) +
+      (isPart ? effort.partClosing : 0);
     const ahead = priceAhead(seams, banks, { sewn, groups, longest });
     return { sewn, groups, standing, price, ahead, done: [...state.done, stretch] };
   });

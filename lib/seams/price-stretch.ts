@@ -27,8 +27,8 @@ export const effort = {
   /** A ring sewn while its strip is not joined end to end. */
   openRing: 3,
   closingBulk: 0.3,
-  /** A zip is one length: a closing sewn in two goes has to be taken up again half way along it. */
-  closingStart: 5,
+  /** A closing put in piece by piece, though it runs on round a corner. */
+  partClosing: 6,
   /** A closing that no longer spreads flat, or work closed up too soon: only where nothing else goes. */
   outOfReach: 20,
 } as const;
@@ -81,7 +81,7 @@ export function priceStretch(
     effort.bulk * (panels - 1) * (0.3 + share) +
     (isSlot ? effort.slot : effort.corner * stretch.boundEnds) +
     (isOpenRing ? effort.openRing : 0) +
-    (isClosing ? effort.closingStart + effort.closingBulk * panels : 0)
+    (isClosing ? effort.closingBulk * panels : 0)
   );
 }
 

@@ -173,6 +173,17 @@ export interface Opening {
   readonly fits: boolean;
   readonly isProposed: boolean;
   readonly reason: string;
+  /** What would let the foam in where the author's seams do not; null where nothing is amiss or nothing helps. */
+  readonly wayOut: WayOut | null;
+}
+
+/** Seams to leave open as well, or in place of those the author left open. */
+export interface WayOut {
+  readonly kind: "also" | "instead";
+  /** The two faces of each seam. */
+  readonly pairs: readonly (readonly [string, string])[];
+  readonly run: Mm;
+  readonly girth: Mm;
 }
 
 export interface Closing {

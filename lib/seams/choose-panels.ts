@@ -1,0 +1,69 @@
+import { findWays } from "../panels/find-ways.ts";
+import type { Way } from "../panels/types.ts";
+import type { CoverSpec, FabricStock, Fault } from "../project/types.ts";
+import type { Solid } from "../solids/types.ts";
+import { chooseOpen } from "./choose-open.ts";
+import type { NamedEdges } from "./name-edges.ts";
+import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
+
+export interface PanelOptions {
+  readonly cover: CoverSpec;
+  readonly cloth: FabricStock;
+  readonly named: NamedEdges;
+  /** The edge down the middle of a strip that takes the closing, null where there is none. */
+  readonly parted: string | null;
+  readonly hardness: number | null;
+  readonly field: string;
+}
+
+/** Ways to panel the cover, the chosen one first, with the opening it has; or what stands in the way. */
+export type ChosenPanels =
+  | { readonly ways: readonly Way[]; readonly plan: OpeningPlan }
+  | { readonly faults: readonly Fault[] };
+
+/**
+ * Panels and opening together. Where the program chooses both and no seam of its panels lets the foam in,
+ * they are chosen anew with seams where the foam would go in.
+ */
+export function choosePanels(fitted: Solid, foam: Solid, options: PanelOptions): ChosenPanels {
+  const first = panelsWith(fitted, foam, options, new Set());
+  if ("faults" in first || first.plan.fits || !first.plan.isProposed) return first;
+  if (typeof options.cover.panels !== "string") return first;
+  const anywhere = new Set(fitted.edges.map(({ id }) => id));
+  const wider = proposeOpening([], fitted, foam, options.hardness, anywhere);
+  if (!wider.fits) return first;
+  const second = panelsWith(fitted, foam, options, new Set(wider.edges));
+  return "faults" in second || !second.plan.fits ? first : second;
+}
+
+function panelsWith(
+  fitted: Solid,
+  foam: Solid,
+  { cover, cloth, named, parted, hardness, field }: PanelOptions,
+  opened: ReadonlySet<string>,
+): ChosenPanels {
+  const wanted = parted === null ? named.open : null;
+  const partedOnly = parted === null ? [] : [parted];
+  const toOpen = wanted === null ? partedOnly : chooseOpen(wanted, new Set()).edges;
+  const { ways, faults } = findWays(fitted, cover.panels, {
+    cloth: {
+      usableWidth: cloth.width - 2 * cloth.selvedge,
+      direction: cloth.direction,
+      allowance: cover.seamAllowance,
+    },
+    seamed: new Set([...named.piped, ...named.anchored, ...toOpen, ...opened]),
+    parted: new Set(partedOnly),
+    field: `${field}.panels`,
+  });
+  const all = [...named.faults, ...faults];
+  if (all.length > 0) return { faults: all };
+  const [{ panels }] = ways as [Way, ...Way[]];
+  const folded = new Set(panels.flatMap(({ folds }) => folds.map(({ edge }) => edge)));
+  const open = wanted === null ? { edges: partedOnly, faults: [] } : chooseOpen(wanted, folded);
+  if (open.faults.length > 0) return { faults: open.faults };
+  const plan =
+    open.edges.length === 0
+      ? proposeOpening(panels, fitted, foam, hardness)
+      : measureOpening(open.edges, panels, fitted, foam, hardness);
+  return { ways, plan };
+}
