@@ -1,9 +1,8 @@
-import { layCloth } from "../packing/lay-cloth.ts";
 import { layStock } from "../packing/lay-stock.ts";
 import type { Lay } from "../packing/types.ts";
 import { flattenLoop } from "../plane/flatten-loop.ts";
 import { pointBounds } from "../plane/loop-bounds.ts";
-import type { Mm } from "../plane/types.ts";
+import type { Loop, Mm } from "../plane/types.ts";
 import type { FabricStock, Project } from "../project/types.ts";
 import { addAllowance } from "../seams/add-allowance.ts";
 import type { Solid } from "../solids/types.ts";
@@ -62,17 +61,18 @@ function lengthOfWay(way: ComparedWay, cover: Cover, cloth: FabricStock, solid: 
       id: panel.id,
       label: panel.label,
       copies: 1,
-      outline: toCorner(flattenLoop(outer)),
+      outline: toCorner(flattenForLay(outer)),
+      joinAllowance: cover.seamAllowance,
       isUpright,
     };
   });
-  const lay = layCloth(pieces, { ...cloth, have: 0 });
+  const lay = layStock(pieces, { ...cloth, have: 0, also: [], flaws: [] });
   return lay.unplaced.length > 0 ? null : lay.length;
 }
 
 /** A piece as the lay sees it: its cut line, lowest-left corner at the origin. */
 export function toLayPiece(piece: Piece): LayPiece {
-  const corners = flattenLoop(piece.outline.outer);
+  const corners = flattenForLay(piece.outline.outer);
   const { min } = pointBounds(corners);
   const { printOrigin } = piece;
   return {
@@ -94,6 +94,22 @@ function withTwin(laid: LayPiece, { mirrorOf }: Piece, all: readonly Piece[]): L
   const twin = all.find(({ id, panel }) => id === mirrorOf || panel === mirrorOf);
   return { ...laid, mirrorOf: twin?.id ?? null };
 }
+
+/**
+ * Chords across a hollow stray this far: they leave room, so that nothing overlaps, and a hollow of few
+ * corners is laid hundreds of times faster.
+ * @source our choice: the width of a pencil line
+ */
+const hollowChords: Mm = 0.5;
+
+/** Corners of a cut line for the lay. */
+const flattenForLay = (loop: Loop): LayPiece["outline"] =>
+  loop.flatMap((segment) =>
+    flattenLoop(
+      [segment],
+      segment.kind === "arc" && segment.isClockwise ? hollowChords : undefined,
+    ),
+  );
 
 function toCorner(corners: LayPiece["outline"]): LayPiece["outline"] {
   const { min } = pointBounds(corners);
