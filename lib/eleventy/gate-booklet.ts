@@ -1,6 +1,7 @@
 import type { Booklet, BookletPage, Row, Table } from "../booklet/pages.ts";
 import type { Paper } from "../booklet/paper.ts";
 import type { Figure } from "../drawing/types.ts";
+import { flowText, gateBox } from "./gate-box.ts";
 import { gateCommon, squash } from "./gate-common.ts";
 import type { PdfFacts } from "./read-pdf.ts";
 
@@ -9,19 +10,20 @@ const typeTolerance = 0.05;
 
 /**
  * What is wrong with a printed booklet: a page of another size; a title, a step, a row or a figure that
- * is not in it; type too small for its edition; a picture of dots where a line drawing was meant.
+ * is not in it; words or lines outside the margins; type too small for its edition; a picture of dots
+ * where a line drawing was meant. Needs facts read with details.
  */
 export function gateBooklet(
   facts: PdfFacts,
   booklet: Booklet,
   { paper, leastType }: { readonly paper: Paper; readonly leastType: number | null },
 ): readonly string[] {
-  const printed = squash(facts.pages.map(({ text }) => text).join("\n"));
+  const printed = squash(facts.pages.map((page) => flowText(page, booklet)).join("\n"));
   const figures = new Set(facts.pages.flatMap((page) => page.figures.map(squash)));
-  const hasDetails = facts.pages.some(({ type }) => type.length > 0);
   const isPrinted = (text: string): boolean => printed.includes(squash(text));
   return [
     ...gateCommon(facts, paper),
+    ...gateBox(facts, booklet),
     ...booklet.pages
       .flatMap(wordsOf)
       .filter((text) => !isPrinted(text))
@@ -30,7 +32,8 @@ export function gateBooklet(
       .flatMap((page) => tablesIn(page).flatMap((table) => table.rows.map((row) => [table, row])))
       .filter(([table, row]) => !rowTexts(table as Table, row as Row).some(isPrinted))
       .map(([, row]) => `the row "${(row as Row).cells.join(" | ")}" is not in the print`),
-    ...(hasDetails ? booklet.pages.flatMap((page) => figuresIn(page)) : [])
+    ...booklet.pages
+      .flatMap((page) => figuresIn(page))
       .filter(({ title, alt }) => ![...figures].some((each) => isOf(each, title, alt)))
       .map(({ title }) => `the figure "${title}" is not in the print`),
     ...gatePictures(facts, booklet),
@@ -110,6 +113,13 @@ function labelsOf({ pages }: Booklet): ReadonlySet<string> {
   return new Set(texts.map((text) => squash(plainText(text))));
 }
 
+/** Whether a text is a label, or labels that stand in a line and were read as one. */
+const isMadeOf = (text: string, labels: ReadonlySet<string>): boolean =>
+  labels.has(text) ||
+  [...labels].some(
+    (label) => label !== "" && text.startsWith(label) && isMadeOf(text.slice(label.length), labels),
+  );
+
 function gateType(
   { pages }: PdfFacts,
   asked: number,
@@ -117,7 +127,7 @@ function gateType(
 ): readonly string[] {
   return pages.flatMap(({ type }, i) => {
     const leastOf = (text: string): number =>
-      labels.has(squash(text)) ? Math.min(asked, leastLabel) : asked;
+      isMadeOf(squash(text), labels) ? Math.min(asked, leastLabel) : asked;
     const small = type.find(({ text, points }) => points < leastOf(text) - typeTolerance);
     if (small === undefined) return [];
     return [

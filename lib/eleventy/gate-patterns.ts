@@ -2,7 +2,8 @@ import type { Patterns } from "../booklet/pattern-sheets.ts";
 import { checkLengths } from "../booklet/sheet-marks.ts";
 import type { Mm } from "../plane/types.ts";
 import { gateCommon } from "./gate-common.ts";
-import type { PathBox, PdfFacts } from "./read-pdf.ts";
+import type { Box } from "./path-boxes.ts";
+import type { PdfFacts } from "./read-pdf.ts";
 
 /** How far a check line may be off. */
 const lineTolerance: Mm = 0.1;
@@ -34,17 +35,17 @@ export function gatePatterns(facts: PdfFacts, { sheets, paper }: Patterns): read
 }
 
 /** The white that a browser lays under a whole page. */
-const isGround = (box: PathBox, width: Mm, height: Mm): boolean =>
+const isGround = (box: Box, width: Mm, height: Mm): boolean =>
   box.width > width - 1 && box.height > height - 1;
 
-const isOutside = ({ left, low, width, height }: PathBox, pageWidth: Mm, pageHeight: Mm): boolean =>
+const isOutside = ({ left, low, width, height }: Box, pageWidth: Mm, pageHeight: Mm): boolean =>
   left < blankEdge ||
   low < blankEdge ||
   left + width > pageWidth - blankEdge ||
   low + height > pageHeight - blankEdge;
 
 /** A check line is the only path of its length that is 3 mm across: its ticks. */
-function isCheckLine(box: PathBox, length: Mm, way: "width" | "height"): boolean {
+function isCheckLine(box: Box, length: Mm, way: "width" | "height"): boolean {
   const across = way === "width" ? box.height : box.width;
   return Math.abs(box[way] - length) <= lineTolerance && Math.abs(across - 3) <= lineTolerance;
 }

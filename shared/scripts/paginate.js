@@ -20,7 +20,17 @@
     });
   }
 
-  /** What no page can hold whole is let run on; a step then has its words first, then its figure. */
+  /** What a page keeps whole, whether the styles or the browser say so. */
+  function keptWhole(body) {
+    return Array.from(body.querySelectorAll("*")).filter(function (part) {
+      return !part.closest("svg") && getComputedStyle(part).breakInside === "avoid";
+    });
+  }
+
+  /**
+   * What no page can hold whole: the figure of a step goes from beside its words to below them, where
+   * that is enough; else the part is let run on, and a step has its words first, then its figure.
+   */
   function loosenLongParts(body) {
     const { paperWidth, paperHeight, marginsAcross, marginsDown } = document.documentElement.dataset;
     const width = body.style.width;
@@ -30,9 +40,20 @@
     body.appendChild(ruler);
     const room = ruler.getBoundingClientRect().height;
     ruler.remove();
-    body.querySelectorAll(".step, .keep, .piece, .cut-sheet").forEach(function (part) {
-      if (part.getBoundingClientRect().height > room) part.classList.add("long");
+    const isLong = (part) => part.getBoundingClientRect().height > room;
+    body.querySelectorAll(".step.beside").forEach(function (step) {
+      const whole = step.closest(".keep") || step;
+      if (!isLong(whole)) return;
+      step.classList.replace("beside", "below");
+      if (isLong(whole)) step.classList.replace("below", "beside");
     });
+    keptWhole(body)
+      .filter(isLong)
+      .forEach(function (part) {
+        part.classList.add("long");
+        // A heading stays with its step, so that a step just too long for both has to run on as well.
+        part.querySelectorAll(".step").forEach((step) => step.classList.add("long"));
+      });
     body.style.width = width;
   }
 

@@ -11,7 +11,7 @@ import { openSite } from "../../lib/eleventy/open-site.ts";
 import type { SiteBooklet } from "../../lib/eleventy/open-site.ts";
 import { printBooklet } from "../../lib/eleventy/print-booklet.ts";
 import { readPdf } from "../../lib/eleventy/read-pdf.ts";
-import type { PdfFacts, PdfPage } from "../../lib/eleventy/read-pdf.ts";
+import type { PdfFacts, PdfPage, Type } from "../../lib/eleventy/read-pdf.ts";
 import { smallStages } from "../fixtures/small-stages.ts";
 import { goodFile, makeTempSite } from "../fixtures/temp-site.ts";
 
@@ -33,6 +33,9 @@ const squash = (text: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, "")
     .toLowerCase();
 
+const without = (type: readonly Type[], word: string): readonly Type[] =>
+  type.map((each) => ({ ...each, text: each.text.replaceAll(word, "") }));
+
 interface Fault {
   readonly name: string;
   readonly spoil: (page: PdfPage) => PdfPage;
@@ -47,7 +50,7 @@ const faultsOfPrint: readonly Fault[] = [
   },
   {
     name: "a row of a table that is not there",
-    spoil: (page) => ({ ...page, text: page.text.replaceAll("upright", "") }),
+    spoil: (page) => ({ ...page, type: without(page.type, "upright") }),
     says: /the row ".+" is not in the print/,
   },
   {
@@ -57,7 +60,10 @@ const faultsOfPrint: readonly Fault[] = [
   },
   {
     name: "a letter from another font",
-    spoil: (page) => ({ ...page, type: [{ font: "DejaVuSans", text: "★", points: 11 }] }),
+    spoil: (page) => ({
+      ...page,
+      type: [{ ...page.type[0]!, font: "DejaVuSans", text: "★", points: 11 }],
+    }),
     says: /"★" \(U\+2605\) is set in DejaVuSans/,
   },
   {
@@ -67,6 +73,37 @@ const faultsOfPrint: readonly Fault[] = [
       type: page.type.map((each) => ({ ...each, points: 6 })),
     }),
     says: /is set in 6\.0 pt, less than 7 pt/,
+  },
+  // A step whose words ran on into a column beside the page was once lost without a word.
+  {
+    name: "words that stand beside the page",
+    spoil: (page) => ({
+      ...page,
+      type: page.type.map((each) => ({ ...each, left: each.left + page.width })),
+    }),
+    says: /page 1: ".+" stands outside the margins/,
+  },
+  {
+    name: "words that stand in the margin",
+    spoil: (page) => ({
+      ...page,
+      type: page.type.map((each) => ({ ...each, left: each.left - 10 })),
+    }),
+    says: /page 2: ".+" stands outside the margins/,
+  },
+  {
+    name: "a line drawn over the margin",
+    spoil: (page) => ({
+      ...page,
+      paths: [...page.paths, { left: 150, low: 100, width: 50, height: 0, lost: 0 }],
+    }),
+    says: /page 1: a line 150 mm from the left, 100 mm from the foot runs over the margins/,
+  },
+  // A figure with upright text at its right edge was once cut there.
+  {
+    name: "a line that is cut off",
+    spoil: (page) => ({ ...page, paths: page.paths.map((each) => ({ ...each, lost: 3 })) }),
+    says: /page 2: a line .+ is cut off/,
   },
 ];
 
@@ -200,7 +237,7 @@ describe.each(["a4", "letter"] as const)("printed on %s", (name) => {
       ...booklet,
       pages: booklet.pages.map((page) => ({
         ...page,
-        text: page.text.replaceAll("Snip 4", ""),
+        type: without(page.type, "Snip 4"),
       })),
     };
     expect(gateBooklet(lost, entry.booklet, { paper, leastType: null })).toEqual([
