@@ -72,12 +72,14 @@ function findFormPlace(
 ): StripPlace | null {
   const room = Math.max(0, job.width - job.forms[form]!.width);
   const regions = placed.map((other) => ({ region: table(other.form, form), at: other }));
+  const asked = [...regions];
   let best: StripPlace | null = null;
   const consider = (x: Mm, y: Mm): void => {
     if (x < -touching || x > room + touching || y < -touching) return;
+    if (y > (best === null ? limit : best.y + touching)) return;
     const place = { form, x: Math.min(Math.max(x, 0), room), y: Math.max(y, 0) };
-    if (best === null ? place.y > limit : !isLower(place, best)) return;
-    if (crossesNoWall(job, form, place.y) && isClearOf(regions, place)) best = place;
+    if (best !== null && !isLower(place, best)) return;
+    if (crossesNoWall(job, form, place.y) && isClearOf(asked, place)) best = place;
   };
   const ceiling = (): Mm => best?.y ?? limit;
   const top = Math.max(stripLength(job, placed), ...job.walls);
@@ -86,16 +88,23 @@ function findFormPlace(
     return best;
   }
   for (const y of [0, ...job.walls]) consider(0, y);
-  for (const { region, at } of regions) considerEdges(region, at, room, job.walls, consider);
+  for (const one of regions) considerEdges(one, room, job.walls, ceiling, consider);
   considerCrossings(regions, room, ceiling, consider);
   if (best === null) consider(0, top);
   return best;
 }
 
-/** Whether a place keeps clear of placed regions. Touching is clear. */
-function isClearOf(regions: readonly PlacedRegion[], { x, y }: StripPlace): boolean {
-  for (const { region, at } of regions) {
-    if (noFitDepth(region, x - at.x, y - at.y) > touching) return false;
+/**
+ * Whether a place keeps clear of placed regions. Touching is clear. What was in the way is asked first
+ * the next time: places tried one after another lie near one another.
+ */
+function isClearOf(regions: PlacedRegion[], { x, y }: StripPlace): boolean {
+  for (let i = 0; i < regions.length; i++) {
+    const one = regions[i]!;
+    if (noFitDepth(one.region, x - one.at.x, y - one.at.y) <= touching) continue;
+    regions[i] = regions[0]!;
+    regions[0] = one;
+    return false;
   }
   return true;
 }
@@ -105,22 +114,25 @@ const isLower = (a: StripPlace, b: StripPlace): boolean =>
 
 /** Corners of one region, and where its edges cross the strip's edges and the walls. */
 function considerEdges(
-  { edges }: NoFit,
-  at: StripPlace,
+  { region: { edges, minX, minY, maxX, maxY }, at }: PlacedRegion,
   room: Mm,
   walls: readonly Mm[],
+  ceiling: () => Mm,
   consider: (x: Mm, y: Mm) => void,
 ): void {
+  if (minY + at.y > ceiling() + touching || maxY + at.y < 0) return;
+  if (minX + at.x > room || maxX + at.x < 0) return;
   for (let i = 0; i < edges.length; i += perEdge) {
     const ax = edges[i]! + at.x;
     const ay = edges[i + 1]! + at.y;
     const bx = edges[i + 2]! + at.x;
     const by = edges[i + 3]! + at.y;
+    if ((ay < 0 && by < 0) || (ay > ceiling() + touching && by > ceiling() + touching)) continue;
     consider(ax, ay);
-    for (const x of [0, room]) {
-      if (ax < x !== bx < x) consider(x, ay + ((x - ax) * (by - ay)) / (bx - ax));
-    }
-    for (const y of [0, ...walls]) {
+    if (ax < 0 !== bx < 0) consider(0, ay - (ax * (by - ay)) / (bx - ax));
+    if (ax < room !== bx < room) consider(room, ay + ((room - ax) * (by - ay)) / (bx - ax));
+    if (ay < 0 !== by < 0) consider(ax - (ay * (bx - ax)) / (by - ay), 0);
+    for (const y of walls) {
       if (ay < y !== by < y) consider(ax + ((y - ay) * (bx - ax)) / (by - ay), y);
     }
   }

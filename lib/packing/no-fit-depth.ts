@@ -7,7 +7,7 @@ import type { NoFit } from "./no-fit.ts";
 export const touching: Mm = 1e-5;
 
 /** After this many questions a finer field pays; many regions are asked only now and then. */
-const oftenAsked = 40;
+const oftenAsked = 120;
 
 /**
  * How deep a shift lies inside a no-fit region: the shortest way out, and so the least move that

@@ -95,9 +95,12 @@ function fromLowest(polygon: Polygon): Polygon {
 }
 
 function listEdges(loop: Polygon): readonly number[] {
-  return loop.flatMap(([ax, ay], i) => {
+  const edges: number[] = [];
+  for (let i = 0; i < loop.length; i++) {
+    const [ax, ay] = loop[i]!;
     const [bx, by] = loop[(i + 1) % loop.length]!;
-    const length = Math.hypot(bx - ax, by - ay);
-    return length === 0 ? [] : [ax, ay, bx, by, (by - ay) / length, (ax - bx) / length];
-  });
+    const length = Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2);
+    if (length > 0) edges.push(ax, ay, bx, by, (by - ay) / length, (ax - bx) / length);
+  }
+  return edges;
 }

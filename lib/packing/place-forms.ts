@@ -29,6 +29,8 @@ export function makeForm(outline: Polygon, turn: Degrees, isFlipped: boolean): S
     height: max[1] - min[1],
     turn,
     isFlipped,
+    outline,
+    origin: [-min[0], -min[1]],
   };
 }
 

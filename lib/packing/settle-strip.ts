@@ -27,7 +27,10 @@ function settleOnce(job: StripJob, table: NoFitTable, places: StripPlace[]): boo
   for (const { index } of order) {
     const own = places[index]!;
     const others = places.filter((_, other) => other !== index);
-    const found = findLowest(job, table, job.items[index]!, others, Infinity)!;
+    // Places that end higher than its own are not looked at.
+    const limit = topOf(job, own) + 3 * touching;
+    const found = findLowest(job, table, job.items[index]!, others, limit);
+    if (found === null) continue;
     const gainedY = topOf(job, own) - topOf(job, found);
     const gainedX = own.x - found.x;
     if (gainedY < -touching || (gainedY <= touching && gainedX <= touching)) continue;

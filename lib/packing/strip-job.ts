@@ -23,21 +23,30 @@ export function makeStripJob(
 ): StripJob {
   const forms: StripForm[] = [];
   const items: StripItem[] = [];
-  for (const { outline, copies, turns, flips, stepX, stepY, startX = 0, startY = 0 } of kinds) {
-    const all = placeForms(outline, turns, flips);
-    // A form too wide for the strip would hang off it; where all are, they are left for the caller.
-    const narrow = all.filter((form) => form.width + (stepX > 0 ? startX : 0) <= width + 1e-6);
-    const own = narrow.length > 0 ? narrow : all;
-    const item: StripItem = {
-      forms: own.map((_, i) => forms.length + i),
-      area: Math.abs(polygonArea(outline)),
-      stepX,
-      stepY,
-      startX,
-      startY,
-    };
-    forms.push(...own);
+  const known = new Map<string, StripItem>();
+  for (const kind of kinds) {
+    const { copies, ...alike } = kind;
+    // Kinds listed twice are one kind: they share forms and no-fit regions.
+    const name = JSON.stringify(alike);
+    const item = known.get(name) ?? makeItem(kind, width, forms);
+    known.set(name, item);
     for (let copy = 0; copy < copies; copy++) items.push(item);
   }
   return { width, forms, items, walls };
+}
+
+/** One item of a kind; its forms join the list. */
+function makeItem(
+  { outline, turns, flips, stepX, stepY, startX = 0, startY = 0 }: StripKind,
+  width: Mm,
+  forms: StripForm[],
+): StripItem {
+  const all = placeForms(outline, turns, flips);
+  // A form too wide for the strip would hang off it; where all are, they are left for the caller.
+  const narrow = all.filter((form) => form.width + (stepX > 0 ? startX : 0) <= width + 1e-6);
+  const own = narrow.length > 0 ? narrow : all;
+  const first = forms.length;
+  forms.push(...own);
+  const area = Math.abs(polygonArea(outline));
+  return { forms: own.map((_, i) => first + i), area, stepX, stepY, startX, startY };
 }

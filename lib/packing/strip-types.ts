@@ -1,4 +1,4 @@
-import type { Count, Degrees, Mm, Mm2, Polygon } from "../plane/types.ts";
+import type { Count, Degrees, Mm, Mm2, Point, Polygon } from "../plane/types.ts";
 
 /** One way a piece may lie: its outline already turned and flipped, lowest-left bound at the origin. */
 export interface StripForm {
@@ -9,6 +9,9 @@ export interface StripForm {
   readonly height: Mm;
   readonly turn: Degrees;
   readonly isFlipped: boolean;
+  /** What it was turned and flipped from, and where the origin of that lies now. */
+  readonly outline: Polygon;
+  readonly origin: Point;
 }
 
 /** One piece to lay. `forms` are places in the job's list of forms. */
