@@ -5,8 +5,8 @@ import { rectangleAt } from "../plane/rectangle.ts";
 import { roundUpForShop } from "../units/shop-length.ts";
 import { fitPieces, makeClothJob, usableWidth } from "./cloth-job.ts";
 import { layBound } from "./lay-bound.ts";
+import { packSets } from "./pack-sets.ts";
 import { type Effort, packStrip } from "./pack-strip.ts";
-import { stackStrips } from "./stack-strips.ts";
 import type { Strip, StripJob } from "./strip-types.ts";
 import type { Lay, LayPlace, LaySection } from "./types.ts";
 
@@ -42,15 +42,13 @@ export function layCloth(
   const start = cloth.repeat?.along ?? 0;
   // On every length one repeat goes to choosing the start of the print.
   const onHand = [cloth.have, ...lengths].map((each) => each - start).filter((each) => each > 0);
-  const whole = packSets(fitting, cloth, copies, [], single, effort);
+  const whole = laySets(fitting, cloth, copies, [], single, effort);
   const enough = onHand
     .filter((each) => whole.strip.length <= each + 1e-6)
     .sort((a, b) => a - b)[0];
   const { job, strip, kept } =
     enough === undefined
-      ? packOnHand(onHand, whole, (walls) =>
-          packSets(fitting, cloth, copies, walls, single, effort),
-        )
+      ? packOnHand(onHand, whole, (walls) => laySets(fitting, cloth, copies, walls, single, effort))
       : { ...whole, kept: [enough] };
   const given = kept.reduce((sum, each) => sum + each, 0);
   const isEnough = enough !== undefined || strip.length <= given + 1e-6;
@@ -67,13 +65,20 @@ export function layCloth(
     yield: strip.length === 0 ? 0 : area / (usableWidth(cloth) * strip.length),
     lowerBound: layBound(job),
     copies,
-    separately: copies * single.length,
+    separately: lengthApart(single.length, copies, cloth),
     places: listPlaces(fitting, copies, cloth, job, strip),
     unplaced: tooWide.map((piece) => piece.id),
     ...((onHand.length > 1 || isSectioned) && strip.length > 0
       ? { sections: listLengths(cloth, kept, strip.length) }
       : {}),
   };
+}
+
+/** Length of sets cut one after another: each starts at the next repeat of the print. */
+function lengthApart(length: Mm, copies: Count, { repeat }: FabricStock): Mm {
+  const step = repeat?.along ?? 0;
+  const each = step > 0 ? Math.ceil(length / step - 1e-9) * step : length;
+  return copies === 0 ? 0 : (copies - 1) * each + length;
 }
 
 /** The lengths on hand that are used, end to end, then what is bought. */
@@ -121,14 +126,8 @@ function packOnHand(
 const endsOf = (lengths: readonly Mm[]): readonly Mm[] =>
   lengths.map((_, i) => lengths.slice(0, i + 1).reduce((sum, each) => sum + each, 0));
 
-/** Beyond this many pieces a class set is laid in blocks of some sets each. @source our choice */
-const mostTogether: Count = 60;
-
-/**
- * All sets together, or one set after another where that is no longer. Many sets are laid in equal
- * blocks: a search over hundreds of pieces finds less in the same time than one over a few dozen.
- */
-function packSets(
+/** All sets together, or block by block where that is shorter. */
+function laySets(
   pieces: readonly LayPiece[],
   cloth: FabricStock,
   copies: Count,
@@ -138,27 +137,14 @@ function packSets(
 ): PackedSets {
   const job = makeClothJob(pieces, cloth, copies, walls);
   if (copies === 1 && walls.length === 0) return { job, strip: single };
-  const rules = {
+  const strip = packSets(job, {
     counts: pieces.map((piece) => piece.copies),
+    copies,
     step: cloth.repeat?.along ?? 0,
-    walls,
-  };
-  const packed = (sets: Count): Strip =>
-    sets === 1 ? single : packStrip(makeClothJob(pieces, cloth, sets), effort);
-  const inBlocksOf = (sets: Count): Strip => {
-    const whole = { strip: packed(sets), sets };
-    const rest = copies % sets;
-    const blocks = Array.from({ length: Math.floor(copies / sets) }, () => whole);
-    return stackStrips(
-      rest === 0 ? blocks : [...blocks, { strip: packed(rest), sets: rest }],
-      rules,
-    );
-  };
-  const perSet = job.items.length / copies;
-  const most = Math.max(1, Math.floor(mostTogether / perSet));
-  const tried =
-    most >= copies ? [packStrip(job, effort), inBlocksOf(1)] : [inBlocksOf(most), inBlocksOf(1)];
-  return { job, strip: tried.reduce((best, one) => (one.length < best.length ? one : best)) };
+    single,
+    pack: (sets) => packStrip(sets === copies ? job : makeClothJob(pieces, cloth, sets), effort),
+  });
+  return { job, strip };
 }
 
 function listPlaces(
