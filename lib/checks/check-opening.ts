@@ -1,4 +1,4 @@
-import { listWords } from "../estimate/list-words.ts";
+import { listWords } from "../units/list-words.ts";
 import type { Opening, WayOut } from "../seams/types.ts";
 import type { Solid } from "../solids/types.ts";
 import { rules } from "./rules.ts";
