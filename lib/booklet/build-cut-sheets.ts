@@ -1,4 +1,5 @@
 import type { Figure } from "../drawing/types.ts";
+import { evenRuns } from "../packing/even-runs.ts";
 import { type AlikeStock, groupAlike } from "../packing/group-alike.ts";
 import { boundsOf } from "../packing/list-cuts.ts";
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
@@ -49,6 +50,7 @@ function buildCutSheet(
   const family = plan.kind === "length" ? "board" : plan.kind;
   const own = plan.sizes?.find(({ size }) => `${size}` === `${used.size}`)?.label ?? null;
   const isOne = alike.length === 1;
+  const isLinear = plan.kind === "board" || plan.kind === "length";
   return {
     id,
     title:
@@ -57,22 +59,18 @@ function buildCutSheet(
     figure: isDrawn
       ? null
       : sheetFigure(`${family}/${plan.stock}/${number}`, drawings, used.cuts.length),
-    cuts: tableOrNull(`${id}-cuts`, "Cuts, in this order", {
-      columns: [figures("Cut"), words("How"), figures("At"), words("From")],
-      rows: used.cuts.map((cut) => [
-        `${cut.order}`,
-        cutWords(cut, used),
-        cut.kind === "free" ? "–" : format.length(cut.at),
-        edgeWords(cut),
-      ]),
-    }),
+    cuts: isLinear
+      ? tableOrNull(`${id}-cuts`, "Cuts straight across, from the left end", {
+          columns: [words("Cut"), words("At")],
+          rows: crossRows(used, format),
+        })
+      : tableOrNull(`${id}-cuts`, "Cuts, in this order", {
+          columns: [figures("Cut"), words("How"), figures("At"), words("From")],
+          rows: cutRows(used, format),
+        }),
     parts: makeTable(`${id}-parts`, "Parts that come out", {
       columns: [words("Part"), words("Size as it lies"), words("Lowest corner at")],
-      rows: used.places.map((place) => [
-        partName(isOne ? place : { ...place, copy: 1 }),
-        format.sizes(place.size),
-        format.sizes(place.at),
-      ]),
+      rows: partRows(used, { isLinear, isOne }, format),
     }),
     offcuts: tableOrNull(`${id}-offcuts`, isOne ? "Offcuts" : "Offcuts of each", {
       columns: [words("Size"), words("Lowest corner at"), words("Could still become")],
@@ -83,6 +81,59 @@ function buildCutSheet(
       ]),
     }),
   };
+}
+
+const cutRows = (used: UsedStock, format: Format): string[][] =>
+  used.cuts.map((cut) => [
+    `${cut.order}`,
+    cutWords(cut, used),
+    cut.kind === "free" ? "–" : format.length(cut.at),
+    edgeWords(cut),
+  ]);
+
+/** So many even cuts along a board or a roll, or parts, share a row. @source our choice */
+const fewestAlike = 3;
+
+function crossRows({ cuts }: UsedStock, format: Format): string[][] {
+  const runs = evenRuns(cuts, {
+    kind: ({ kind }) => kind,
+    at: ({ at }) => at,
+    fewest: fewestAlike,
+  });
+  return runs.map(([cut, next, ...more]) => {
+    const at = format.length(cut.at);
+    if (next === undefined) return [`${cut.order}`, at];
+    const last = more.at(-1) ?? next;
+    return [
+      `${cut.order} to ${last.order}`,
+      `${at}, then every ${format.length(next.at - cut.at)}`,
+    ];
+  });
+}
+
+function partRows(
+  used: UsedStock,
+  { isLinear, isOne }: { readonly isLinear: boolean; readonly isOne: boolean },
+  format: Format,
+): string[][] {
+  const runs = isLinear
+    ? evenRuns(used.places, {
+        kind: ({ part, size }) => `${part} ${size}`,
+        at: ({ at: [along = 0] }) => along,
+        fewest: fewestAlike,
+      })
+    : used.places.map((place) => [place] as const);
+  return runs.map((run) => {
+    const [place, next] = run;
+    const name = partName(isOne && run.length === 1 ? place : { ...place, copy: 1 });
+    return [
+      run.length > 1 ? `${run.length} of ${name}` : name,
+      format.sizes(place.size),
+      next === undefined
+        ? format.sizes(place.at)
+        : `${format.sizes(place.at)}, then every ${format.length(next.at[0]! - place.at[0]!)}`,
+    ];
+  });
 }
 
 /** "2", "4 and 5", "7 to 13", "1, 3 and 6". */

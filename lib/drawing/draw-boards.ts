@@ -1,3 +1,4 @@
+import { evenRuns } from "../packing/even-runs.ts";
 import { groupAlike } from "../packing/group-alike.ts";
 import type { Cut, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
@@ -176,13 +177,29 @@ function underBar({ lines, style, to }: Callout): Label {
   return { lines, style, candidates };
 }
 
-/** Cuts across a board, their numbers above it; numbers too close together step up a lane. */
+/** Of so many even cuts only the first and the last are numbered. Our choice. */
+const fewestEven = 5;
+
+/**
+ * Cuts across a board, their numbers above it; numbers too close together step up a lane. Even cuts
+ * between two numbers bear none.
+ */
 function drawBoardCuts(cuts: readonly Cut[], scale: Ratio): Ink[] {
   const lanes: Mm[] = [];
-  return [...cuts]
-    .sort((a, b) => a.at - b.at)
-    .flatMap((cut): Ink[] => {
+  const runs = evenRuns(
+    cuts.toSorted((a, b) => a.at - b.at),
+    { kind: ({ kind }) => kind, at: ({ at }) => at, fewest: fewestEven },
+  );
+  return runs.flatMap((run) =>
+    run.flatMap((cut, i): Ink[] => {
       const x = cut.at * scale;
+      if (i > 0 && i < run.length - 1) {
+        const short = pathOf([
+          [x, 2],
+          [x, -BAR - 2],
+        ]);
+        return [{ kind: "path", className: "line cut", paths: [short], isObstacle: true }];
+      }
       const found = lanes.findIndex((last) => x - last >= 7);
       const lane = found < 0 ? lanes.length : found;
       lanes[lane] = x;
@@ -204,5 +221,6 @@ function drawBoardCuts(cuts: readonly Cut[], scale: Ratio): Ink[] {
           isGrounded: true,
         },
       ];
-    });
+    }),
+  );
 }

@@ -1,4 +1,5 @@
 import type { Work } from "../estimate/types.ts";
+import { evenRuns } from "../packing/even-runs.ts";
 import { groupAlike, type AlikeStock } from "../packing/group-alike.ts";
 import type { CutPlan } from "../packing/types.ts";
 import { makeStep } from "./make-step.ts";
@@ -21,13 +22,18 @@ function cutLength(plan: CutPlan, alike: AlikeStock, work: Work): Step {
     name: nameOf(part, work),
     length: work.format.length(size[0] ?? 0),
   }));
+  const runs = evenRuns(places, { kind: JSON.stringify, at: () => 0, fewest: 2 });
   return makeStep({
     id: `cut-${plan.stock}-${numberOf(plan, used)}`,
     group: "Cutting",
     title: `Cut ${stockNames(plan, alike, work.project)}${isOne ? "" : " alike"}`,
     actions: [
       `Lay ${isOne ? (names[0] ?? "") : "each length"} straight along the tape measure, without pulling.`,
-      ...places.map(({ name, length }) => `Measure ${length} for the ${name}.`),
+      ...runs.map(([{ name, length }, ...more]) =>
+        more.length === 0
+          ? `Measure ${length} for the ${name}.`
+          : `Measure ${length} for the ${name}, ${more.length + 1} times.`,
+      ),
       "Cut square across at each mark with the cloth scissors.",
       "Write its name on a strip of tape on each length.",
     ],
