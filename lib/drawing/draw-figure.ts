@@ -8,6 +8,7 @@ import { drawLay } from "./draw-lay.ts";
 import { drawMap } from "./draw-map.ts";
 import { drawOpening } from "./draw-opening.ts";
 import { drawPanel } from "./draw-panel.ts";
+import { drawParts } from "./draw-parts.ts";
 import { drawSeam } from "./draw-seam.ts";
 import { drawSolid } from "./draw-solid.ts";
 import { drawTipping, hasBalance } from "./draw-tipping.ts";
@@ -70,6 +71,7 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
     drawers.set("finished", (limits) => drawAssembly(input, { id: "finished", limits }));
   if (standingParts(input.project).length > 0)
     drawers.set("pieces/all", (limits) => drawAssembly(input, { id: "pieces/all", limits }));
+  if (input.project.pieces.length > 0) addFlatPieces(drawers, input);
   for (const cover of input.covers) addCover(drawers, input, cover);
   for (const { piece, panel, cover } of clothPieces(input)) {
     const ids = [`panel/${piece.id}`];
@@ -84,6 +86,17 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
   for (const plan of input.boards) addBoards(drawers, input, plan);
   addStepFigures(drawers, input);
   return drawers;
+}
+
+/** The loose pieces side by side: all there is to show of work that has no form to be drawn. */
+function addFlatPieces(drawers: Map<string, Drawer>, input: DrawingInput): void {
+  const ids = drawers.has("finished")
+    ? (["pieces/flat"] as const)
+    : (["finished", "pieces/flat"] as const);
+  for (const id of ids) {
+    if (drawParts(input, { id, limits: pageLimits }) === null) return;
+    drawers.set(id, (limits) => drawParts(input, { id, limits })!);
+  }
 }
 
 function addSolid(drawers: Map<string, Drawer>, input: DrawingInput, solid: Solid): void {

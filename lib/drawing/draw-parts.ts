@@ -13,14 +13,14 @@ import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { textLines } from "./text-lines.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
 
-/** A part of wood and the way its grain runs: along its length, across it, or no way. */
-interface WoodPart {
+/** A piece and the way its grain runs: along its length, across it, or no way. */
+interface FlatPart {
   readonly piece: PieceSpec;
   readonly grain: "along" | "across" | "none";
 }
 
-/** What is done to the parts of wood. */
-export type PartsFigure = "parts/sand" | "parts/join" | "parts/finish";
+/** What is done to the parts of wood; or all pieces of whatever stuff, as the project lists them. */
+export type PartsFigure = "parts/sand" | "parts/join" | "parts/finish" | "pieces/flat" | "finished";
 
 const words: Readonly<Record<PartsFigure, { readonly title: string; readonly alt: string }>> = {
   "parts/sand": {
@@ -32,6 +32,8 @@ const words: Readonly<Record<PartsFigure, { readonly title: string; readonly alt
     title: "Spread the finish along the arrows",
     alt: " Arrows show the way of the grain, to spread the finish along.",
   },
+  "pieces/flat": { title: "The pieces", alt: "" },
+  finished: { title: "The pieces", alt: "" },
 };
 
 /** The parts of wood side by side: to sand along the grain and round the edges, or to join. */
@@ -39,9 +41,10 @@ export function drawParts(
   input: DrawingInput,
   { id, limits }: { readonly id: PartsFigure; readonly limits: FigureLimits },
 ): Figure | null {
-  const parts = woodParts(input);
+  const isWood = id.startsWith("parts/");
+  const parts = isWood ? woodParts(input) : allParts(input);
   if (parts.length === 0) return null;
-  const [isSanded, hasArrows] = [id === "parts/sand", id !== "parts/join"];
+  const [isSanded, hasArrows] = [id === "parts/sand", isWood && id !== "parts/join"];
   const widest = Math.max(...parts.map(({ piece }) => piece.size[0]));
   const fitted = fitScale(
     (scale) => partsPicture(input, parts, { scale, width: limits.width, isSanded, hasArrows }),
@@ -63,13 +66,19 @@ export function drawParts(
   );
 }
 
-function woodParts({ project }: DrawingInput): WoodPart[] {
-  return project.pieces.flatMap((piece): WoodPart[] => {
+function woodParts({ project }: DrawingInput): FlatPart[] {
+  return project.pieces.flatMap((piece): FlatPart[] => {
     const stock = project.stock.find(({ id }) => id === piece.stock);
     if (stock?.kind === "sheet") return [{ piece, grain: stock.grain }];
     return stock?.kind === "board" ? [{ piece, grain: "along" }] : [];
   });
 }
+
+/** Pieces with a length and a width; what is cut off a roll by length shows nothing. */
+const allParts = ({ project }: DrawingInput): FlatPart[] =>
+  project.pieces
+    .filter(({ outline, size: [length, width] }) => outline.outer.length > 2 && length * width > 0)
+    .map((piece) => ({ piece, grain: "none" }));
 
 interface PartsLook {
   readonly scale: Ratio;
@@ -81,7 +90,7 @@ interface PartsLook {
 
 function partsPicture(
   input: DrawingInput,
-  parts: readonly WoodPart[],
+  parts: readonly FlatPart[],
   how: PartsLook & { readonly width: Mm },
 ): Picture {
   const pictures = parts.map((part): Picture => ({
@@ -93,7 +102,7 @@ function partsPicture(
 
 function partInks(
   { project }: DrawingInput,
-  { piece, grain }: WoodPart,
+  { piece, grain }: FlatPart,
   { scale, isSanded, hasArrows }: PartsLook,
 ): Ink[] {
   const toPaper = flatView(scale);
