@@ -1,6 +1,7 @@
 import { countOf } from "../estimate/count-of.ts";
 import type { Cover } from "../seams/types.ts";
 import { anchoredEdges } from "../solids/anchored-edges.ts";
+import { theFace } from "../solids/the-face.ts";
 import type { Solid, SolidEdge } from "../solids/types.ts";
 import type { Check } from "./types.ts";
 
@@ -35,7 +36,7 @@ export const checkInwardEdges: Check = ({ covers, solids, project, format: { len
 
 function whereOf(edge: SolidEdge, { faces }: Solid): string {
   const [one, other] = edge.faces.map((id) => faces.find((face) => face.id === id)?.label ?? id);
-  return `between the ${one ?? ""} and the ${other ?? ""}`;
+  return `between ${theFace(one ?? "")} and ${theFace(other ?? "")}`;
 }
 
 function isFolded(edge: SolidEdge, { panels }: Cover): boolean {

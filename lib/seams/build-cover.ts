@@ -20,6 +20,7 @@ import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
 import { fitBlocks } from "./fit-blocks.ts";
 import { makePieces } from "./make-pieces.ts";
 import { markAttachment } from "./mark-attachments.ts";
+import { findBoxing } from "./name-assembly.ts";
 import { nameEdges } from "./name-edges.ts";
 import { orderSeams } from "./order-seams.ts";
 import { placePrint } from "./place-print.ts";
@@ -90,6 +91,7 @@ export function buildCover(
     runs.map((run, i) => describeSeam(run, i, closesOnItself(run))),
     panels,
     runs,
+    findBoxing(panels, fitted),
   );
   const strips = cutPiping(spec.id, seams, cover, cloth);
   const zips =

@@ -11,17 +11,21 @@ import type { Seam, SeamCorner, SewingPass } from "./types.ts";
 /**
  * The seams in the order they are sewn, and the passes of the needle that sew them. What is left open
  * for the foam comes at the end and has no pass.
+ *
+ * @param boxing panels that are strips of walls, for the names of what is sewn together
  */
 export function orderSeams(
   seams: readonly Unordered[],
   panels: readonly Panel[],
   runs: readonly SeamRun[],
+  boxing: ReadonlySet<string> = new Set(),
 ): { readonly seams: readonly Seam[]; readonly passes: readonly SewingPass[] } {
   const { passes: planned, banks } = planSewing(seams, panels, runs);
   const names = planned.map((one) =>
     nameAssembly(
       one.panels.map((i) => panels[i]!),
-      panels.length,
+      panels,
+      boxing,
     ),
   );
   const passes = planned.map((one, i): SewingPass => {
@@ -29,7 +33,7 @@ export function orderSeams(
     const before = (bank: number): string => {
       const panel = banks.panelOf[bank]!;
       const need = one.needs.find((place) => planned[place]!.panels.includes(panel));
-      return need === undefined ? panels[panel]!.label : names[need]!;
+      return need === undefined ? nameAssembly([panels[panel]!], panels, boxing) : names[need]!;
     };
     const [bank] = one.stretch.banks as [number];
     return {

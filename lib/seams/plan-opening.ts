@@ -1,4 +1,5 @@
 import type { Panel, PanelSide } from "../panels/types.ts";
+import { theFace } from "../solids/the-face.ts";
 import type { Face, Solid } from "../solids/types.ts";
 import { gaugeOpening, type Gauged, type Load } from "./gauge-opening.ts";
 import { growRun, runsRound } from "./list-runs.ts";
@@ -45,18 +46,18 @@ export function proposeOpening(
   const fitting = tried.filter(({ plan }) => plan.fits);
   if (fitting.length > 0) {
     const { plan, face } = fitting.reduce((a, b) => (b.price < a.price - 1e-6 ? b : a));
-    const words = `${countWords(plan)} round ${faceWords(face)}`;
+    const words = `${countWords(plan)} at ${theFace(face.label)}`;
     return proposed(plan, `${words}: the shortest opening, least in sight, that lets the foam in.`);
   }
   const widest = tried.toSorted((a, b) => b.plan.girth - a.plan.girth);
   for (const { plan, face } of widest.slice(0, mostGrown)) {
     const grown = growRun(plan.edges, seamed, cover, load);
     if (grown === null) continue;
-    const words = `${countWords(grown)} from ${faceWords(face)} on to its neighbours`;
+    const words = `${countWords(grown)} from ${theFace(face.label)} on to its neighbours`;
     return proposed(grown, `${words}: no run round one face alone lets the foam in.`);
   }
   const { plan, face } = widest[0]!;
-  const words = `${countWords(plan)} round ${faceWords(face)}`;
+  const words = `${countWords(plan)} at ${theFace(face.label)}`;
   return proposed(plan, `${words}: the widest there is, but still too small for the foam.`);
 }
 
@@ -75,9 +76,6 @@ const proposed = (plan: Gauged, reason: string): OpeningPlan => ({
 
 const countWords = ({ edges }: Gauged): string =>
   edges.length === 1 ? "One seam" : `${edges.length} seams`;
-
-/** "the back", but "side 3". */
-const faceWords = ({ label }: Face): string => (/^side \d/.test(label) ? label : `the ${label}`);
 
 /** More seams beside those the author left open; else other ones in their place. */
 function findWayOut(

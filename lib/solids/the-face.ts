@@ -1,3 +1,2 @@
-/** A face in a sentence: "the left side", but "side 3", which has a number for an article. */
-export const theFace = (label: string): string =>
-  /^side \d+$/.test(label) ? label : `the ${label}`;
+/** A face's name within a sentence: "the back", but "side 3" and "front 2", which are counted. */
+export const theFace = (label: string): string => (/\d$/.test(label) ? label : `the ${label}`);
