@@ -24,9 +24,10 @@ import { findBoxing } from "./name-assembly.ts";
 import { nameEdges } from "./name-edges.ts";
 import { orderSeams } from "./order-seams.ts";
 import { placePrint } from "./place-print.ts";
+import { planAttaching } from "./plan-attaching.ts";
 import { planClosing } from "./plan-closing.ts";
 import { replaySewing } from "./replay-sewing.ts";
-import type { ComparedWay, Cover, Seam, SewingPass, SewingProof } from "./types.ts";
+import type { ComparedWay, Cover, Seam, SewingPass, SewingProof, SewnOn } from "./types.ts";
 
 export interface CoverOptions {
   /** Put before panel ids, so that two covers of one project do not share any. */
@@ -93,6 +94,10 @@ export function buildCover(
     runs,
     findBoxing(panels, fitted),
   );
+  const sewnOn = planAttaching(
+    cover.attach.map(({ id }, i) => ({ id, marks: attached[i]!.marks })),
+    passes,
+  );
   const strips = cutPiping(spec.id, seams, cover, cloth);
   const zips =
     project.stock.find(
@@ -129,7 +134,8 @@ export function buildCover(
       ],
       seams,
       passes,
-      sewable: proveSewing(panels, seams, passes),
+      attached: sewnOn,
+      sewable: proveSewing(panels, seams, passes, sewnOn),
       opening: {
         ...plan,
         seams: seams.filter(({ state }) => state !== "sewn").map(({ id }) => id),
@@ -138,7 +144,10 @@ export function buildCover(
       refolds: refoldPanels(panels, graphSolid(fitted)),
       foamSize: foam.size,
       coverSize: fitted.size,
-      lost: findLostChoices({ cover, solid: fitted, panels, named }),
+      lost: [
+        ...findLostChoices({ cover, solid: fitted, panels, named }),
+        ...attached.flatMap((one) => one.lost),
+      ],
     },
   };
 }
@@ -148,10 +157,17 @@ export function proveSewing(
   panels: Cover["panels"],
   seams: readonly Seam[],
   passes: readonly SewingPass[],
+  attached: readonly SewnOn[] = [],
 ): SewingProof {
   const edgesIn = (state: Seam["state"]) =>
     new Set(seams.filter((seam) => seam.state === state).flatMap(({ edges }) => edges));
-  return replaySewing({ panels, passes, open: edgesIn("open"), closing: edgesIn("closing") });
+  return replaySewing({
+    panels,
+    passes,
+    attached,
+    open: edgesIn("open"),
+    closing: edgesIn("closing"),
+  });
 }
 
 /** Panel ids with the solid's own prefix, wherever a panel is named. */

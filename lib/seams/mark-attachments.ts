@@ -10,12 +10,19 @@ import { graphSolid, placeNeighbour, twinOf, type FaceGraph } from "../panels/un
 import type { Attachment, Fault, PieceSpec } from "../project/types.ts";
 import type { Face, FaceSide, Solid } from "../solids/types.ts";
 import { hiddenFace } from "./name-edges.ts";
-import type { Mark } from "./types.ts";
+import type { LostChoice, Mark } from "./types.ts";
 
 /** A mark, and the panel it is on. */
 export interface PanelMark {
   readonly panel: string;
   readonly mark: Mark;
+}
+
+/** The marks of one loose piece, and what is amiss. */
+export interface Marked {
+  readonly marks: readonly PanelMark[];
+  readonly faults: readonly Fault[];
+  readonly lost: readonly LostChoice[];
 }
 
 /** On a line this wide a point is on the outline. */
@@ -33,15 +40,16 @@ export function markAttachment(
   panels: readonly Panel[],
   attachment: Attachment,
   { field, piece }: { readonly field: string; readonly piece: PieceSpec | null },
-): { readonly marks: readonly PanelMark[]; readonly faults: readonly Fault[] } {
+): Marked {
   const named = facesNamed(solid, attachment.on);
   const [first] = named;
-  if (first === undefined) return { marks: [], faults: [hiddenFace(`${field}.on`, attachment.on)] };
+  if (first === undefined)
+    return { marks: [], faults: [hiddenFace(`${field}.on`, attachment.on)], lost: [] };
   // The two halves of a strip with a closing in it are measured as the one face they were.
   const faces = named.filter(({ surface }) => surface === first.surface);
   const middle = placeOn(faces, attachment);
   const face = faces.find((one) => isOn(one, middle));
-  if (face === undefined) return { marks: [], faults: [besideFace(field, attachment)] };
+  if (face === undefined) return { marks: [], faults: [besideFace(field, attachment)], lost: [] };
   const graph = graphSolid(solid);
   const label = attachment.id.replaceAll("-", " ");
   const at = (point: Point, words: string, kind: Mark["kind"]): PanelMark[] => {
@@ -53,8 +61,10 @@ export function markAttachment(
       return [{ panel: panel.id, mark }];
     });
   };
-  const ends = endsOf(piece).flatMap((end) => at(add(middle, end), `end of the ${label}`, "end"));
-  return { marks: [...at(middle, label, "middle"), ...ends], faults: [] };
+  const wanted = endsOf(piece);
+  const ends = wanted.flatMap((end) => at(add(middle, end), `end of the ${label}`, "end"));
+  const lost = ends.length < wanted.length ? [reachesTooFar(attachment, label)] : [];
+  return { marks: [...at(middle, label, "middle"), ...ends], faults: [], lost };
 }
 
 function placeOn(faces: readonly Face[], { at }: Attachment): Point {
@@ -121,6 +131,12 @@ function carryOver(
 /** A point of our face, in the flat coordinates of the neighbour laid against it. */
 const backInto = (graph: FaceGraph, twin: FaceSide, at: Point): Point =>
   placePoint(at, placeNeighbour(graph, twin, { turn: 0, isFlipped: false, shift: [0, 0] }));
+
+const reachesTooFar = ({ id, on }: Attachment, label: string): LostChoice => ({
+  field: `attach.${id}`,
+  message: `The ${label} reaches further than the next face beyond ${on}, or over a curved edge: not both its ends are marked.`,
+  remedy: "Make it shorter, or sew it on nearer to the middle of the face.",
+});
 
 const besideFace = (field: string, { on }: Attachment): Fault => ({
   field: `${field}.at`,

@@ -1,11 +1,23 @@
 import type { Mm, Radians } from "../plane/types.ts";
-import { flattenLoop } from "../plane/flatten-loop.ts";
-import type { Panel, PanelSide } from "../panels/types.ts";
-import type { SewingPass, SewingProof } from "./types.ts";
+import type { Panel } from "../panels/types.ts";
+import {
+  banksOf,
+  find,
+  layOut,
+  lengthOf,
+  pieceOf,
+  rawLoops,
+  tie,
+  type Cloth,
+  type RawEdge,
+} from "./replay-cloth.ts";
+import type { SewingPass, SewingProof, SewnOn } from "./types.ts";
 
 export interface Replayed {
   readonly panels: readonly Panel[];
   readonly passes: readonly SewingPass[];
+  /** Loose pieces that are sewn on on the way. */
+  readonly attached?: readonly SewnOn[];
   /** Edges of the solid that are never sewn: the opening. */
   readonly open: ReadonlySet<string>;
   /** Edges closed by a zip, tape or ties. */
@@ -14,8 +26,6 @@ export interface Replayed {
 
 /** Cloth corners nearer than this to one angle lie on one another. @source our choice: 3 degrees */
 const flat: Radians = (3 * Math.PI) / 180;
-/** Chords stray no further than this from an arc, in mm, where its tangent is wanted. */
-const fineChord: Mm = 1e-4;
 /** Share of a closing that the mouth beside it must have, for the cloth to spread. @source our choice */
 const mouthShare = 0.75;
 /** A mouth this wide goes over the bed of any machine. @source our choice */
@@ -31,88 +41,21 @@ const enoughMouth: Mm = 500;
  * runs on without a gap on both sides; (3) where the two edges do not lie on one another past a corner a
  * pivot is listed, and a clip unless a join ends there; (4) a closing goes in while the cloth beside it
  * still has a mouth to spread by; (5) nothing is closed up while anything is still to be sewn to it, and
- * what stays raw in the end is the opening, no more.
+ * what stays raw in the end is the opening, no more; (6) a loose piece goes on while its panel is by
+ * itself, or, across a seam, while its panels hang together and the work still opens out.
  */
 export function replaySewing(given: Replayed): SewingProof {
   const cloth = layOut(given.panels);
   const faults = [
-    ...given.passes.flatMap((pass) => replayPass(pass, cloth, given)),
+    ...given.passes.flatMap((pass, i) => [
+      ...sewOn(i, cloth, given),
+      ...replayPass(pass, cloth, given),
+    ]),
+    ...sewOn(given.passes.length, cloth, given),
     ...checkEnd(cloth, given),
   ];
   return { ok: faults.length === 0, faults };
 }
-
-interface RawEdge {
-  readonly edge: string;
-  readonly panel: string;
-  /** Knots it runs from and to, in the order of its panel's outline. */
-  readonly from: number;
-  readonly to: number;
-  readonly isForward: boolean;
-  readonly length: Mm;
-  isRaw: boolean;
-}
-
-interface Cloth {
-  readonly edges: readonly RawEdge[];
-  /** Each knot's representative. */
-  readonly tied: number[];
-  /** Cloth angle at each single corner, and the panel it is on. */
-  readonly angles: readonly Radians[];
-  readonly owner: readonly string[];
-}
-
-/** Every corner of every panel as a knot of its own. */
-function layOut(panels: readonly Panel[]): Cloth {
-  const angles: Radians[] = [];
-  const owner: string[] = [];
-  const edges = panels.flatMap(({ id, loops }) =>
-    loops.flatMap((loop) => {
-      const first = angles.length;
-      loop.forEach((side, i) => {
-        angles.push(cornerAngle(loop.at(i - 1)!, side));
-        owner.push(id);
-      });
-      return loop.map((side, i): RawEdge => ({
-        edge: side.edge,
-        panel: id,
-        from: first + i,
-        to: first + ((i + 1) % loop.length),
-        isForward: side.isForward,
-        length: side.length,
-        isRaw: true,
-      }));
-    }),
-  );
-  return { edges, tied: angles.map((_, i) => i), angles, owner };
-}
-
-/** Angle of cloth between two sides, from chords a hair long: arcs count by their tangents. */
-function cornerAngle(before: PanelSide, after: PanelSide): Radians {
-  const [into, out] = [chordAt(before, true), chordAt(after, false)];
-  const turn = Math.atan2(into[0] * out[1] - into[1] * out[0], into[0] * out[0] + into[1] * out[1]);
-  return Math.PI - turn;
-}
-
-function chordAt({ segments }: PanelSide, atEnd: boolean): readonly [number, number] {
-  const segment = atEnd ? segments.at(-1)! : segments[0]!;
-  const points = [...flattenLoop([segment], fineChord), segment.to];
-  const [a, b] = atEnd ? [points.at(-2)!, points.at(-1)!] : [points[0]!, points[1]!];
-  return [b[0] - a[0], b[1] - a[1]];
-}
-
-const find = ({ tied }: Cloth, knot: number): number => {
-  let top = knot;
-  while (tied[top] !== top) top = tied[top]!;
-  return top;
-};
-
-const tie = (cloth: Cloth, a: number, b: number): void => {
-  cloth.tied[find(cloth, a)] = find(cloth, b);
-};
-
-const banksOf = (cloth: Cloth, edge: string): readonly RawEdge[] =>
-  cloth.edges.filter((one) => one.edge === edge);
 
 function replayPass(pass: SewingPass, cloth: Cloth, given: Replayed): string[] {
   const name = `seam ${pass.seams.join(", ")}`;
@@ -143,6 +86,23 @@ function replayPass(pass: SewingPass, cloth: Cloth, given: Replayed): string[] {
   if (!isLast && mouths.length === 0)
     faults.push(`${name} closes the work with seams still to sew`);
   return faults;
+}
+
+/** What is sewn on once so many passes are done. */
+function sewOn(done: number, cloth: Cloth, { attached = [] }: Replayed): string[] {
+  return attached
+    .filter(({ after }) => after === done)
+    .flatMap(({ id, panels }): string[] => {
+      const [first, ...others] = panels;
+      if (first === undefined) return [`${id} lies on no panel`];
+      const piece = pieceOf(cloth, first);
+      if (others.some((panel) => !piece.has(panel)))
+        return [`${id} is sewn across panels that do not hang together`];
+      if (others.length === 0 && piece.size > 1)
+        return [`${id} is sewn on when its panel no longer lies by itself`];
+      const isOpen = rawLoops(cloth).some(([edge]) => piece.has(edge!.panel));
+      return isOpen ? [] : [`${id} is sewn on when the work is closed up`];
+    });
 }
 
 type Pair = readonly [a: RawEdge, b: RawEdge];
@@ -201,39 +161,6 @@ function checkCorners(pass: SewingPass, chain: readonly Pair[], cloth: Cloth): s
     return opens ? [] : ["turns a corner where the cloth cannot open"];
   });
 }
-
-/** Panels that hang together with one. */
-function pieceOf(cloth: Cloth, panel: string): ReadonlySet<string> {
-  const reached = new Set([panel]);
-  for (let size = 0; size !== reached.size;) {
-    size = reached.size;
-    const knots = new Set(
-      cloth.owner.flatMap((owner, i) => (reached.has(owner) ? [find(cloth, i)] : [])),
-    );
-    cloth.owner.forEach((owner, i) => knots.has(find(cloth, i)) && reached.add(owner));
-  }
-  return reached;
-}
-
-/** Raw edges strung together knot by knot. */
-function rawLoops(cloth: Cloth): RawEdge[][] {
-  const raw = cloth.edges.filter(({ isRaw }) => isRaw);
-  const from = new Map(raw.map((edge) => [find(cloth, edge.from), edge]));
-  const left = new Set(raw);
-  const loops: RawEdge[][] = [];
-  for (const start of raw) {
-    const loop: RawEdge[] = [];
-    for (let edge: RawEdge | undefined = start; edge !== undefined && left.delete(edge);) {
-      loop.push(edge);
-      edge = from.get(find(cloth, edge.to));
-    }
-    if (loop.length > 0) loops.push(loop);
-  }
-  return loops;
-}
-
-const lengthOf = (edges: readonly RawEdge[]): Mm =>
-  edges.reduce((sum, { length }) => sum + length, 0);
 
 /** In the end all hangs together, and only the opening is raw. */
 function checkEnd(cloth: Cloth, { panels, open, closing }: Replayed): string[] {

@@ -24,6 +24,8 @@ export interface Cover {
   readonly seams: readonly Seam[];
   /** The order of sewing, one entry for each time the needle goes down. */
   readonly passes: readonly SewingPass[];
+  /** Handles, loops and labels, and when they are sewn on. */
+  readonly attached: readonly SewnOn[];
   readonly sewable: SewingProof;
   readonly opening: Opening | null;
   readonly closing: Closing | null;
@@ -144,6 +146,16 @@ export interface SewingPass {
   readonly makes: string;
   /** Panels that hang together from here on. */
   readonly panels: readonly string[];
+}
+
+/** A loose piece that is sewn on to the cover. */
+export interface SewnOn {
+  /** Name of the attachment. */
+  readonly id: string;
+  /** Panels it lies on: two where it runs across a seam. */
+  readonly panels: readonly string[];
+  /** Number of the pass it follows; 0 where its panel is still by itself. */
+  readonly after: Count;
 }
 
 /** Whether the order was replayed with every seam in reach, and what stood in the way. */

@@ -5,6 +5,7 @@ import { fitClosing } from "./fit-closing.ts";
 import { groupPasses } from "./group-passes.ts";
 import { joinBoxing } from "./join-boxing.ts";
 import { listWords } from "../units/list-words.ts";
+import { attachAfter } from "./list-attaching.ts";
 import { coverName, seamName } from "./name-parts.ts";
 import { sewMethod } from "./sew-method.ts";
 import { sewPass } from "./sew-pass.ts";
@@ -25,11 +26,17 @@ function sewCover(cover: Cover, work: Work): Step[] {
   const steps = groupPasses(cover).flatMap(({ makes, passes }) => {
     const inGroup = { group: groupName(makes, cover, work), work };
     return batchPasses(passes, cover).flatMap(([first, ...more]): Step[] => {
-      if (first.state === "closing") return fitClosing(cover, first, inGroup);
+      const onTop = attachAfter(
+        [first, ...more].map(({ number }) => number),
+        cover,
+        inGroup,
+      );
+      if (first.state === "closing") return [...fitClosing(cover, first, inGroup), ...onTop];
       const seams = [first, ...more].map((pass) => seamOf(pass, cover)) as [Seam, ...Seam[]];
-      if (more.length > 0) return [joinBoxing(seams, cover, inGroup)];
+      if (more.length > 0) return [joinBoxing(seams, cover, inGroup), ...onTop];
       return [
         first.seams.length > 1 ? sewPass(first, cover, inGroup) : sewSeam(seams[0], cover, inGroup),
+        ...onTop,
       ];
     });
   });
