@@ -1,7 +1,10 @@
 import type { Mm } from "../plane/types.ts";
 import type { Panel } from "../panels/types.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
+import { enlargePiece } from "../seams/enlarge-piece.ts";
 import type { Cover, Piece, PieceEdge } from "../seams/types.ts";
+import { describeMarks } from "./describe-marks.ts";
+import { shrinkOf } from "./shrink-of.ts";
 import type { Figure } from "../drawing/types.ts";
 import { pieceAnchor } from "./anchors.ts";
 import { describeWalk } from "./describe-walk.ts";
@@ -77,7 +80,8 @@ function buildPiece(
   const walk = describeWalk(piece.outline.outer, id, format, edges);
   const warnings = pieceWarnings(piece, panel, plan);
   const rows = walk.legs.length > 0 ? walk.legs.length : edges.length;
-  const taken = wordsHeight + rows * rowHeight + warnings.length * warningHeight;
+  const marked = describeMarks(piece, format).length;
+  const taken = wordsHeight + (rows + marked) * rowHeight + warnings.length * warningHeight;
   const room = pageHeight / (share === "half" ? 2 : 1) - taken;
   const figure = pieceFigure(piece, cover, { figures, room, share });
   if (share === "half" && (figure === null || figure.height > room)) return null;
@@ -112,6 +116,7 @@ function pieceFacts(piece: Piece, { project }: Plan, format: Format): readonly F
     },
     { label: "Cut size", value: format.sizes(piece.cutSize) },
     { label: "Finished size", value: format.sizes([max[0] - min[0], max[1] - min[1]]) },
+    ...describeMarks(enlargePiece(piece, shrinkOf(piece, project)), format),
   ];
 }
 

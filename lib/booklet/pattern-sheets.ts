@@ -1,9 +1,12 @@
 import type { Panel } from "../panels/types.ts";
 import type { Bounds, Point } from "../plane/types.ts";
+import { scale } from "../plane/points.ts";
+import { enlargePiece } from "../seams/enlarge-piece.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import { drawMapSheet } from "./draw-map-sheet.ts";
 import { drawSharedSheets } from "./draw-shared-sheets.ts";
 import { drawTileSheet } from "./draw-tile-sheet.ts";
+import { shrinkOf } from "./shrink-of.ts";
 import { papers } from "./paper.ts";
 import type { Paper, PaperName } from "./paper.ts";
 import { flip, halfOf, patternBounds, placePattern, quarterTurn } from "./place-pattern.ts";
@@ -64,11 +67,12 @@ export function patternSheets(
 ): Patterns {
   const paper = papers[paperName];
   const title = plan.project.title;
+  const onCloth = onClothOf(plan);
   const all = [
     ...plan.covers.flatMap((cover) =>
-      cover.pieces.map((piece) => ({ piece, ...nameAndFolds(piece, cover) })),
+      cover.pieces.map((piece) => onCloth({ piece, ...nameAndFolds(piece, cover) })),
     ),
-    ...plan.pieces.map((piece) => ({ piece, name: piece.label, folds: [], sameAs: null })),
+    ...plan.pieces.map((piece) => onCloth({ piece, name: piece.label, folds: [], sameAs: null })),
   ];
   const wanted = sharePatterns(all.filter(({ piece }) => needsPattern(piece)));
   const laid = wanted.map((each) => layPattern(each, paper, options));
@@ -88,6 +92,16 @@ export function patternSheets(
     walked,
   };
 }
+
+/** Everything that is drawn of a piece, as large as it has to be before the cloth shrinks. */
+const onClothOf =
+  ({ project }: Plan) =>
+  (named: NamedPiece): NamedPiece => {
+    const shrink = shrinkOf(named.piece, project);
+    const by = 1 / (1 - shrink);
+    const folds = named.folds.map((fold) => fold.map((point) => scale(point, by)));
+    return { ...named, piece: enlargePiece(named.piece, shrink), folds };
+  };
 
 /** Whether a piece fits on one sheet. */
 const isWhole = ({ grid: { rows, columns } }: PatternPiece): boolean => rows * columns === 1;

@@ -1,6 +1,7 @@
 import { add, angleOf, fromAngle, leftOf, midpoint, scale } from "../plane/points.ts";
 import { directionAlong, pointAlong } from "../plane/segments.ts";
 import type { Bounds, Mm, Point } from "../plane/types.ts";
+import type { Mark } from "../seams/types.ts";
 import type { PatternPiece } from "./pattern-sheets.ts";
 import { loopPath, path, stretch, text } from "./sheet-marks.ts";
 import type { OnSheet } from "./sheet-marks.ts";
@@ -40,6 +41,7 @@ function outlineMarks({ laid: { piece, folds } }: PatternPiece, onSheet: OnSheet
       stretch(onSheet(at), onSheet(add(at, fromAngle(towards, notchLength))), "cut"),
     ),
     ...piece.clips.map(({ from, to }) => stretch(onSheet(from), onSheet(to), "cut clip")),
+    ...piece.marks.map((mark) => crossMark(mark, onSheet)),
     ...piece.edges.map(({ seam: letter, segments }) => {
       const segment = segments[Math.floor(segments.length / 2)];
       if (letter === null || segment === undefined) return "";
@@ -47,6 +49,17 @@ function outlineMarks({ laid: { piece, folds } }: PatternPiece, onSheet: OnSheet
       return text(onSheet(beside), letter, { anchor: "middle", size: 5 });
     }),
   ].join("");
+}
+
+/** A cross to prick through where something is sewn on, with its name; smaller at the ends. */
+function crossMark({ at, label, kind }: Mark, onSheet: OnSheet): string {
+  const reach = kind === "end" ? 3 : 5;
+  const [x, y] = onSheet(at);
+  return (
+    stretch([x - reach, y], [x + reach, y], "cut") +
+    stretch([x, y - reach], [x, y + reach], "cut") +
+    text([x + reach + 1, y - 1.5], label, { size: 3.5 })
+  );
 }
 
 /** Name and arrow of the print, in the middle of what is drawn. */

@@ -5,7 +5,7 @@ import { flattenLoop } from "../plane/flatten-loop.ts";
 import { loopArea } from "../plane/loop-area.ts";
 import { mergeCollinear } from "../plane/merge-collinear.ts";
 import { offsetLoop } from "../plane/offset-loop.ts";
-import { scale } from "../plane/points.ts";
+import { scaleLoop } from "../plane/scale-loop.ts";
 import { line } from "../plane/segments.ts";
 
 /** One loop of a seam line with the allowance of each of its segments. */
@@ -47,15 +47,3 @@ function cleanCutLine(loop: Loop): Loop {
     corners.map((corner, i) => line(corner, corners[(i + 1) % corners.length]!)),
   );
 }
-
-const scaleLoop = (loop: Loop, by: number): Loop =>
-  loop.map((segment) =>
-    segment.kind === "line"
-      ? { ...segment, from: scale(segment.from, by), to: scale(segment.to, by) }
-      : {
-          ...segment,
-          from: scale(segment.from, by),
-          to: scale(segment.to, by),
-          centre: scale(segment.centre, by),
-        },
-  );

@@ -95,8 +95,13 @@ describe("a pattern moved", () => {
 });
 
 describe("sheets", () => {
+  // The discs are drawn as finished: on cloth that shrinks their cut line would be enlarged.
+  const stock = smallPlan.project.stock.map((one) =>
+    one.kind === "fabric" ? { ...one, shrink: 0 } : one,
+  );
   const plan = (count: number, radius: number) => ({
     ...smallPlan,
+    project: { ...smallPlan.project, stock },
     covers: [],
     pieces: Array.from({ length: count }, (_, i) => ({
       ...patch,
