@@ -7,6 +7,7 @@ import { drawMapSheet } from "./draw-map-sheet.ts";
 import { drawSharedSheets } from "./draw-shared-sheets.ts";
 import { drawTileSheet } from "./draw-tile-sheet.ts";
 import { shrinkOf } from "./shrink-of.ts";
+import { mergeTwin } from "./merge-twin.ts";
 import { papers } from "./paper.ts";
 import type { Paper, PaperName } from "./paper.ts";
 import { flip, halfOf, patternBounds, placePattern, quarterTurn } from "./place-pattern.ts";
@@ -137,10 +138,15 @@ function sharePatterns(pieces: readonly NamedPiece[]): readonly NamedPiece[] {
   const firsts = pieces.map((each, i) => pieces.slice(0, i).find((other) => areTwins(each, other)));
   return pieces.flatMap((each, i) => {
     if (firsts[i] !== undefined) return [];
-    const notes = pieces
-      .filter((_, j) => firsts[j] === each)
-      .map(({ piece, sameAs }) => `${sameAs === null ? "turned over" : "also"} for ${piece.id}`);
-    return [{ ...each, name: [each.name, ...notes].join(", ") }];
+    const twins = pieces.filter((_, j) => firsts[j] === each);
+    const notes = twins.map(
+      ({ piece, sameAs }) => `${sameAs === null ? "turned over" : "also"} for ${piece.id}`,
+    );
+    const piece = twins.reduce(
+      (merged, twin) => mergeTwin(merged, twin.piece, twin.sameAs === null),
+      each.piece,
+    );
+    return [{ ...each, piece, name: [each.name, ...notes].join(", ") }];
   });
 }
 

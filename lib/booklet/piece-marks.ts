@@ -7,6 +7,8 @@ import { loopPath, path, stretch, text } from "./sheet-marks.ts";
 import type { OnSheet } from "./sheet-marks.ts";
 
 const notchLength: Mm = 6;
+/** How far inside the seam line the piece is named that alone has a notch. */
+const namedIn: Mm = 4;
 /** White kept round a half, so that only the fold cuts its lines off. */
 const beyond: Mm = 8;
 const arrow = { half: 14, head: 6, wing: 2.5 } as const;
@@ -37,9 +39,13 @@ function outlineMarks({ laid: { piece, folds } }: PatternPiece, onSheet: OnSheet
     path(loops(piece.outline), "cut"),
     path(loops(piece.finished), "seam"),
     ...folds.map((fold) => stretch(onSheet(fold[0]!), onSheet(fold.at(-1)!), "fold")),
-    ...piece.notches.map(({ at, towards }) =>
-      stretch(onSheet(at), onSheet(add(at, fromAngle(towards, notchLength))), "cut"),
-    ),
+    ...piece.notches.map(({ at, towards, on }) => {
+      const words = add(at, fromAngle(towards, -namedIn));
+      return (
+        stretch(onSheet(at), onSheet(add(at, fromAngle(towards, notchLength))), "cut") +
+        (on === undefined ? "" : text(onSheet(words), on, { anchor: "middle", size: 3 }))
+      );
+    }),
     ...piece.clips.map(({ from, to }) => stretch(onSheet(from), onSheet(to), "cut clip")),
     ...piece.marks.map((mark) => crossMark(mark, onSheet)),
     ...piece.edges.map(({ seam: letter, segments }) => {

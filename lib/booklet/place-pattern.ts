@@ -44,6 +44,9 @@ export function placePattern({ piece, folds, up }: LaidPiece, placement: Placeme
 export const quarterTurn: Placement = { turn: Math.PI / 2, isFlipped: false, shift: [0, 0] };
 export const flip: Placement = { turn: 0, isFlipped: true, shift: [0, 0] };
 
+/** Half the cross that marks where something is sewn on. */
+const markReach = 5;
+
 /** Everything that is drawn of a piece, as chains of corners. */
 export function patternLines({ piece, folds }: LaidPiece): Lines {
   const loops = [
@@ -58,7 +61,12 @@ export function patternLines({ piece, folds }: LaidPiece): Lines {
       const corners = flattenLoop(loop);
       return [...corners, corners[0]!];
     });
-  return [...closed, ...folds];
+  // A mark in the middle of nowhere needs its sheet too.
+  const marks = piece.marks.map(({ at: [x, y] }): readonly Point[] => [
+    [x - markReach, y],
+    [x + markReach, y],
+  ]);
+  return [...closed, ...folds, ...marks];
 }
 
 export const patternBounds = (laid: LaidPiece): Bounds => pointBounds(patternLines(laid).flat());

@@ -95,6 +95,8 @@ export interface Notch {
   readonly seam: string;
   /** Twins share a number. */
   readonly number: Count;
+  /** The one piece it is for, where a pattern serves several. */
+  readonly on?: string;
 }
 
 /** Cut from the edge to within a thread of the seam line at an inward corner. */
