@@ -1,6 +1,7 @@
 import type { FinishPage } from "./pages.ts";
 import type { Format } from "../units/make-format.ts";
 import { careLines } from "./care-lines.ts";
+import { listSizes } from "./list-sizes.ts";
 import { openHyphens } from "./open-hyphens.ts";
 import { figures, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
@@ -56,6 +57,7 @@ export function buildFinish(plan: Plan, format: Format): FinishPage | null {
     id: "fit-and-finish",
     title: "Fit and finish",
     fit,
+    sizes: listSizes(plan, format),
     facts,
     care,
     remedies,

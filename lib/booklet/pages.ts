@@ -145,6 +145,8 @@ export interface StepsPage extends PageBase {
 export interface FinishPage extends PageBase {
   readonly kind: "finish";
   readonly fit: Table | null;
+  /** Every panel and block by itself. */
+  readonly sizes: Table | null;
   readonly facts: readonly Fact[];
   readonly care: readonly string[];
   readonly remedies: Table | null;

@@ -78,7 +78,11 @@ function jsonSolid(
     blocks: byId(
       solid.blocks,
       ({ id }) => id,
-      ({ size, volume }) => ({ size, volume }),
+      ({ id, size, volume }) => ({
+        size,
+        volume,
+        finished: cover?.blockRoom.find(({ block }) => block === id)?.size ?? null,
+      }),
     ),
     joints: solid.joints.map(({ blocks, area }) => ({ blocks, area })),
     faces: solid.faces.map(({ id, names, label, area, normal, up }) => {
@@ -108,7 +112,7 @@ function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
       jsonPanel(
         panel,
         pieces.find((piece) => piece.panel === panel.id),
-        lay,
+        { lay, foam: cover.foamPanels.find((one) => one.panel === panel.id)?.size ?? null },
       ),
     ),
     seams: seams.map((seam) => ({
@@ -176,7 +180,7 @@ type CoverJson = Pick<
 function jsonPanel(
   panel: Panel,
   piece: Piece | undefined,
-  lay: Lay | null,
+  { lay, foam }: { readonly lay: Lay | null; readonly foam: readonly [number, number] | null },
 ): CoverJson["panels"][number] {
   return {
     id: panel.id,
@@ -193,6 +197,8 @@ function jsonPanel(
     })),
     area: panel.area,
     size: panel.size,
+    foamSize: foam,
+    cutSize: piece?.cutSize ?? panel.size,
   };
 }
 

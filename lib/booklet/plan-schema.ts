@@ -27,6 +27,8 @@ const panel = z.strictObject({
   print: list(z.strictObject({ face: z.string(), turn: degrees })),
   area: mm2,
   size: point,
+  foamSize: point.nullable().meta({ description: "The same panel on the bare foam" }),
+  cutSize: point,
 });
 
 const seam = z.strictObject({
@@ -54,7 +56,16 @@ const solid = z.strictObject({
   area: mm2,
   mass: z.number().nullable().meta({ description: "Kilograms" }),
   centreOfMass: point3,
-  blocks: z.record(z.string(), z.strictObject({ size: point3, volume: z.number() })),
+  blocks: z.record(
+    z.string(),
+    z.strictObject({
+      size: point3,
+      volume: z.number(),
+      finished: point3
+        .nullable()
+        .meta({ description: "Room it has in the cover; null without a cover" }),
+    }),
+  ),
   joints: list(z.strictObject({ blocks: pair, area: mm2 })),
   faces: list(
     z.strictObject({

@@ -21,6 +21,7 @@ import { fitBlocks } from "./fit-blocks.ts";
 import { makePieces } from "./make-pieces.ts";
 import { markAttachment } from "./mark-attachments.ts";
 import { findBoxing } from "./name-assembly.ts";
+import { measureFoamPanels } from "./measure-foam-panels.ts";
 import { nameEdges } from "./name-edges.ts";
 import { orderSeams } from "./order-seams.ts";
 import { placePrint } from "./place-print.ts";
@@ -144,6 +145,8 @@ export function buildCover(
       refolds: refoldPanels(panels, graphSolid(fitted)),
       foamSize: foam.size,
       coverSize: fitted.size,
+      foamPanels: measureFoamPanels(panels, foam),
+      blockRoom: fitted.blocks.map(({ id, size }) => ({ block: id, size })),
       lost: [
         ...findLostChoices({ cover, solid: fitted, panels, named }),
         ...attached.flatMap((one) => one.lost),

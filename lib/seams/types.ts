@@ -33,8 +33,23 @@ export interface Cover {
   /** Sizes along x, y, z of the foam and of the cover. */
   readonly foamSize: readonly [Mm, Mm, Mm];
   readonly coverSize: readonly [Mm, Mm, Mm];
+  /** Each panel as it would be on the bare foam. */
+  readonly foamPanels: readonly FoamPanel[];
+  /** Room that each block has in the cover, along x, y, z. */
+  readonly blockRoom: readonly BlockRoom[];
   /** What the author asked for and this cover cannot show. */
   readonly lost: readonly LostChoice[];
+}
+
+/** What a panel measures before it is fitted. */
+export interface FoamPanel {
+  readonly panel: string;
+  readonly size: readonly [Mm, Mm] | null;
+}
+
+export interface BlockRoom {
+  readonly block: string;
+  readonly size: readonly [Mm, Mm, Mm];
 }
 
 /** A choice of the author that came to nothing, and why. */
