@@ -78,22 +78,18 @@ function jsonSolid(
     blocks: byId(
       solid.blocks,
       ({ id }) => id,
-      ({ id, size, volume }) => ({
-        size,
-        volume,
-        finished: cover?.blockRoom.find(({ block }) => block === id)?.size ?? null,
-      }),
+      ({ size, volume }) => ({ size, volume }),
     ),
     joints: solid.joints.map(({ blocks, area }) => ({ blocks, area })),
     faces: solid.faces.map(({ id, names, label, area, normal, up }) => {
       return { id, names, label, area, normal, up };
     }),
     edges: solid.edges.map(({ faces, length, bend }) => ({ faces, length, bend })),
-    ...jsonCover(cover, lays),
+    ...jsonCover(cover, solid, lays),
   };
 }
 
-function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
+function jsonCover(cover: Cover | null, solid: Solid, lays: readonly Lay[]): CoverJson {
   if (cover === null) {
     return {
       panels: [],
@@ -103,6 +99,7 @@ function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
       refolds: null,
       closing: null,
       sewing: null,
+      sizes: null,
     };
   }
   const { panels, pieces, seams, passes, sewable, ways, opening, closing, refolds } = cover;
@@ -112,7 +109,7 @@ function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
       jsonPanel(
         panel,
         pieces.find((piece) => piece.panel === panel.id),
-        { lay, foam: cover.foamPanels.find((one) => one.panel === panel.id)?.size ?? null },
+        lay,
       ),
     ),
     seams: seams.map((seam) => ({
@@ -169,18 +166,35 @@ function jsonCover(cover: Cover | null, lays: readonly Lay[]): CoverJson {
         makes: pass.makes,
       })),
     },
+    sizes: jsonSizes(cover, solid),
   };
 }
 
 type CoverJson = Pick<
   PlanJson["solids"][string],
-  "panels" | "seams" | "ways" | "opening" | "refolds" | "closing" | "sewing"
+  "panels" | "seams" | "ways" | "opening" | "refolds" | "closing" | "sewing" | "sizes"
 >;
+
+function jsonSizes(cover: Cover, { blocks }: Solid): CoverJson["sizes"] {
+  return {
+    panels: cover.panels.map(({ id, size }) => ({
+      id,
+      foam: cover.foamPanels.find(({ panel }) => panel === id)?.size ?? null,
+      finished: size,
+      cut: cover.pieces.find(({ panel }) => panel === id)?.cutSize ?? size,
+    })),
+    blocks: blocks.map(({ id, size }) => ({
+      id,
+      foam: size,
+      finished: cover.blockRoom.find(({ block }) => block === id)?.size ?? size,
+    })),
+  };
+}
 
 function jsonPanel(
   panel: Panel,
   piece: Piece | undefined,
-  { lay, foam }: { readonly lay: Lay | null; readonly foam: readonly [number, number] | null },
+  lay: Lay | null,
 ): CoverJson["panels"][number] {
   return {
     id: panel.id,
@@ -197,8 +211,6 @@ function jsonPanel(
     })),
     area: panel.area,
     size: panel.size,
-    foamSize: foam,
-    cutSize: piece?.cutSize ?? panel.size,
   };
 }
 

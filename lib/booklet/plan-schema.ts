@@ -27,8 +27,6 @@ const panel = z.strictObject({
   print: list(z.strictObject({ face: z.string(), turn: degrees })),
   area: mm2,
   size: point,
-  foamSize: point.nullable().meta({ description: "The same panel on the bare foam" }),
-  cutSize: point,
 });
 
 const seam = z.strictObject({
@@ -56,16 +54,7 @@ const solid = z.strictObject({
   area: mm2,
   mass: z.number().nullable().meta({ description: "Kilograms" }),
   centreOfMass: point3,
-  blocks: z.record(
-    z.string(),
-    z.strictObject({
-      size: point3,
-      volume: z.number(),
-      finished: point3
-        .nullable()
-        .meta({ description: "Room it has in the cover; null without a cover" }),
-    }),
-  ),
+  blocks: z.record(z.string(), z.strictObject({ size: point3, volume: z.number() })),
   joints: list(z.strictObject({ blocks: pair, area: mm2 })),
   faces: list(
     z.strictObject({
@@ -111,6 +100,15 @@ const solid = z.strictObject({
     })
     .nullable()
     .meta({ description: "The order of sewing, one entry for each time the needle goes down" }),
+  sizes: z
+    .strictObject({
+      panels: list(
+        z.strictObject({ id: z.string(), foam: point.nullable(), finished: point, cut: point }),
+      ),
+      blocks: list(z.strictObject({ id: z.string(), foam: point3, finished: point3 })),
+    })
+    .nullable()
+    .meta({ description: "Sizes on the bare foam, finished and as cut, side by side" }),
 });
 
 const piece = z.strictObject({

@@ -19,7 +19,7 @@ describe("plan.json", () => {
       ),
     );
     expect(Object.keys(json.solids["pad"]!)).toEqual(
-      "bounds volume area mass centreOfMass blocks joints faces edges panels seams ways opening refolds closing sewing".split(
+      "bounds volume area mass centreOfMass blocks joints faces edges panels seams ways opening refolds closing sewing sizes".split(
         " ",
       ),
     );
