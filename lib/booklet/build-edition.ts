@@ -1,3 +1,4 @@
+import type { Figure } from "../drawing/types.ts";
 import type { Step } from "../steps/types.ts";
 import { buildBooklet } from "./build-booklet.ts";
 import { buildHandout } from "./build-handout.ts";
@@ -6,6 +7,7 @@ import type { Edition, EditionName } from "./editions.ts";
 import { drawClear, pageRoom } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import { fitFigures } from "./fit-figures.ts";
+import type { FigureFit } from "./fit-figures.ts";
 import type { Booklet, PlacedPage, StepText } from "./pages.ts";
 import { choosePaper } from "./paper.ts";
 import type { Paper } from "./paper.ts";
@@ -31,13 +33,23 @@ export function buildEdition(
     case "booklet":
       return buildBooklet(plan, figures, options);
     case "folded": {
-      const booklet = buildBooklet(plan, fitFigures(figures, narrowed(edition, page)), options);
-      return { ...booklet, edition: name, pages: booklet.pages.map(narrowSteps) };
+      const narrow = narrowed(edition, page);
+      const booklet = buildBooklet(plan, fitFigures(figures, narrow), options);
+      const room = { width: narrow.room(pageRoom).width, height: coverHeight.folded };
+      const pages = redrawCover(booklet.pages, figures, { magnify: 1, room: () => room });
+      return { ...booklet, edition: name, pages: pages.map(narrowSteps) };
     }
     case "large-print": {
-      const large = fitFigures(figures, { magnify: edition.magnify, room: tallRoom });
+      const large = fitFigures(oneByOne(figures), { magnify: edition.magnify, room: tallRoom });
       const booklet = buildBooklet(plan, large, options);
-      const pages = booklet.pages.map((each) => putBelow(each, plan.steps, large));
+      const full = { magnify: edition.magnify, room: (asked: FigureRoom) => asked };
+      const sources: LargeSources = [
+        fitFigures(figures, { ...full, least: edition.magnify }),
+        large,
+      ];
+      const room = { width: pageRoom.width, height: coverHeight.large };
+      const covered = redrawCover(booklet.pages, figures, { ...full, room: () => room });
+      const pages = covered.map((each) => putBelow(each, plan.steps, sources));
       return { ...booklet, edition: name, pages };
     }
     case "handout":
@@ -48,6 +60,21 @@ export function buildEdition(
     }
   }
 }
+
+/** What title and facts leave for the drawing of a cover. @source our choice: three lines of title, six facts */
+const coverHeight = { folded: 55, large: 85 };
+
+/** The cover's drawing made for its room: one shrunk to fit would have its labels shrunk as well. */
+const redrawCover = (
+  pages: readonly PlacedPage[],
+  figures: FigureSource,
+  fit: FigureFit,
+): readonly PlacedPage[] =>
+  pages.map((page) =>
+    page.kind === "cover" && page.figure !== null
+      ? { ...page, figure: fitFigures(figures, fit).draw(page.figure.id) }
+      : page,
+  );
 
 /** All room shrinks with the width of the page. */
 function narrowed({ magnify, margins }: Edition, page: Paper) {
@@ -69,32 +96,52 @@ function narrowSteps(page: PlacedPage): PlacedPage {
   return page.kind === "lesson" ? { ...page, steps: page.steps.map(narrow) } : page;
 }
 
-/** A figure of large print may take most of a page, for its labels need the room. */
-const tallest = 200;
-const tallRoom = ({ width, height }: FigureRoom): FigureRoom => ({
-  width,
-  height: Math.max(height, Math.min(tallest, height * 2)),
+/**
+ * A figure of large print takes the width of the page, for nothing stands beside it, and twice the height
+ * asked for, so that its labels have room; the tallest still shares a page with the facts over it.
+ */
+const tallest = 150;
+const tallRoom = ({ height }: FigureRoom): FigureRoom => ({
+  width: pageRoom.width,
+  height: Math.max(Math.min(height, tallest), Math.min(tallest, height * 2)),
 });
 
-/** Large words leave no room beside a figure: it goes below them, as large as it needs to be. */
-function putBelow(page: PlacedPage, steps: readonly Step[], figures: FigureSource): PlacedPage {
+/** Boards one by one: all on one drawing would leave no room for large labels. */
+const oneByOne = ({ ids, draw }: FigureSource): FigureSource => ({
+  ids: ids.filter((id) => !/^board\/[^/]+$/.test(id)),
+  draw,
+});
+
+/** A source that magnifies labels in full or not at all, and one that may do with less. */
+type LargeSources = readonly [FigureSource, FigureSource];
+
+/** Large words leave no room beside a figure: it goes below them, as large as its labels need it. */
+function putBelow(page: PlacedPage, steps: readonly Step[], sources: LargeSources): PlacedPage {
   if (page.kind !== "steps") return page;
   return {
     ...page,
     steps: page.steps.map((text): StepText => {
       const asked = steps[text.number - 1]?.figure ?? null;
-      const figure = text.figure ?? drawBelow(asked, figures);
+      const figure = drawBelow(asked, sources) ?? text.figure;
       return { ...text, figure, arrangement: figure === null ? "bare" : "below" };
     }),
   };
 }
 
-const belowRooms: readonly FigureRoom[] = [45, 60, 75, 100].map((height) => ({
+const belowRooms: readonly FigureRoom[] = [60, 75, 100, 125, tallest].map((height) => ({
   width: pageRoom.width,
   height,
 }));
+/** A large drawing whose thing is smaller than this shows nothing but its labels. @source our choice */
+const leastDrawn = 32;
 
-const drawBelow = (id: string | null, figures: FigureSource) =>
-  id === null || id.startsWith("lay/") || !figures.ids.includes(id)
-    ? null
-    : drawClear(figures, id, belowRooms);
+/** The first clear drawing: labels in full and the thing large, labels in full, then labels as they come. */
+function drawBelow(id: string | null, [full, lenient]: LargeSources): Figure | null {
+  if (id === null || id.startsWith("lay/") || !full.ids.includes(id)) return null;
+  const isLarge = ({ drawn = Infinity }: Figure): boolean => drawn >= leastDrawn;
+  return (
+    drawClear(full, id, belowRooms, isLarge) ??
+    drawClear(full, id, belowRooms) ??
+    drawClear(lenient, id, belowRooms, isLarge)
+  );
+}

@@ -7,7 +7,12 @@ export interface FigureFit {
   /** The room there is in the place of the room the booklet would give. */
   readonly room: (asked: FigureRoom) => FigureRoom;
   readonly magnify: Ratio;
+  /** The least that labels may be magnified where they find no clear place in full. */
+  readonly least?: Ratio;
 }
+
+/** Labels of 11.3 pt are then 12 pt. @source UKAAF clear print: 12 pt at least */
+const clearPrint: Ratio = 1.06;
 
 /**
  * The same drawings for other pages: drawn for less room or more, and printed larger or smaller. Where
@@ -16,7 +21,7 @@ export interface FigureFit {
  */
 export const fitFigures = (
   { ids, draw }: FigureSource,
-  { room, magnify }: FigureFit,
+  { room, magnify, least = clearPrint }: FigureFit,
 ): FigureSource => ({
   ids,
   draw: (id, asked = pageRoom) => {
@@ -25,19 +30,20 @@ export const fitFigures = (
       scaleFigure(draw(id, { width: space.width / by, height: space.height / by }), by);
     const first = within(magnify);
     if (isClear(first, space)) return first;
-    const less = [(magnify + clearPrint) / 2, clearPrint].filter((by) => by < magnify - 0.02);
+    const less = [(magnify + least) / 2, least].filter((by) => by < magnify - 0.02);
     for (const by of less) {
       const figure = within(by);
       if (isClear(figure, space)) return figure;
     }
     const whole = draw(id, asked);
     const by = Math.min(1, space.width / whole.width, space.height / whole.height);
-    return isClear(whole, asked) && by >= leastReduction ? scaleFigure(whole, by) : first;
+    const isLarge = least > clearPrint;
+    return !isLarge && isClear(whole, asked) && by >= leastReduction
+      ? scaleFigure(whole, by)
+      : first;
   },
 });
 
-/** Labels of 11.3 pt are then 12 pt. @source UKAAF clear print: 12 pt at least */
-const clearPrint: Ratio = 1.06;
 /** Labels of 11.3 pt are then 8 pt, the least that a copier keeps. @source reprographics practice: 8 pt */
 const leastReduction: Ratio = 0.71;
 

@@ -95,8 +95,11 @@ function gatePictures({ pages }: PdfFacts, booklet: Booklet): readonly string[] 
   return [`page ${found[0]!.page}: a drawing came out as a picture of dots, not as lines`];
 }
 
-/** A label that finds no clear place in full size may be smaller. @source reprographics practice: 8 pt */
-const leastLabel = 8;
+/**
+ * A label that finds no clear place in full size may be smaller.
+ * @source reprographics practice: 8 pt; where 18 pt are asked, UKAAF clear print: 12 pt
+ */
+const leastLabel = (asked: number): number => (asked > 12 ? 12 : 8);
 
 /** Text of a drawing without its tags, marks of XML as the letters they stand for. */
 const plainText = (svg: string): string =>
@@ -127,7 +130,7 @@ function gateType(
 ): readonly string[] {
   return pages.flatMap(({ type }, i) => {
     const leastOf = (text: string): number =>
-      isMadeOf(squash(text), labels) ? Math.min(asked, leastLabel) : asked;
+      isMadeOf(squash(text), labels) ? Math.min(asked, leastLabel(asked)) : asked;
     const small = type.find(({ text, points }) => points < leastOf(text) - typeTolerance);
     if (small === undefined) return [];
     return [

@@ -5,7 +5,7 @@
 (function () {
   "use strict";
 
-  /** paged.js 0.4.3 leaves the head of a table behind when the table runs on: set it again. */
+  /** paged.js 0.4.3 leaves the head and the widths of a table behind when it runs on: set them again. */
   function repeatHeads(page) {
     page.querySelectorAll("table[data-split-from]").forEach(function (table) {
       const from = table.getAttribute("data-split-from");
@@ -17,6 +17,10 @@
         each.removeAttribute("id");
       });
       table.insertBefore(copy, table.firstChild);
+      const widths = first.querySelector("colgroup");
+      if (widths && !table.querySelector("colgroup")) {
+        table.insertBefore(widths.cloneNode(true), copy);
+      }
     });
   }
 
