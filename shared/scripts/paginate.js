@@ -101,8 +101,10 @@
     }
     window.Paged.registerHandlers(Heads);
     const flow = await window.PagedPolyfill.preview();
-    writePageNumbers(document.querySelector(".pagedjs_pages"));
-    const found = new Set(idsIn(document.querySelector(".pagedjs_pages")));
+    const pages = document.querySelector(".pagedjs_pages");
+    pages.setAttribute("role", "main");
+    writePageNumbers(pages);
+    const found = new Set(idsIn(pages));
     const missing = wanted.filter(function (id) {
       return !found.has(id);
     });
