@@ -18,7 +18,9 @@ export async function openBrowser(executablePath: string): Promise<Browser> {
   const browser = await chromium.launch({
     executablePath,
     args: isRoot ? [...quiet, "--no-sandbox"] : quiet,
-    handleSIGINT: false, // Our own commands close every browser before they leave.
+    // Our own commands close every browser before they leave.
+    handleSIGINT: false,
+    handleSIGTERM: false,
   });
   running.add(browser);
   browser.on("disconnected", () => running.delete(browser));
