@@ -63,7 +63,7 @@ export function layCloth(
     have: cloth.have + lengths.reduce((sum, each) => sum + each, 0),
     short,
     yield: strip.length === 0 ? 0 : area / (usableWidth(cloth) * strip.length),
-    lowerBound: layBound(job),
+    lowerBound: Math.min(strip.length, layBound(job)),
     copies,
     separately: lengthApart(single.length, copies, cloth),
     places: listPlaces(fitting, copies, cloth, job, strip),

@@ -24,7 +24,7 @@ const samples = { anywhere: 10, nearby: 8, touching: 10, descents: 2 } as const;
 
 const plans: Readonly<Record<Effort, SearchPlan>> = {
   quick: {
-    rules: { samples, patience: 40 },
+    rules: { samples, patience: 80 },
     failures: { perItem: 5, most: 60 },
     fewItems: 20,
     heats: [
@@ -33,7 +33,7 @@ const plans: Readonly<Record<Effort, SearchPlan>> = {
     ],
   },
   full: {
-    rules: { samples, patience: 50 },
+    rules: { samples, patience: 80 },
     failures: { perItem: 25, most: 300 },
     fewItems: 1,
     heats: [

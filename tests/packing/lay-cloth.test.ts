@@ -177,6 +177,49 @@ describe("a class set", () => {
     expect(lay.places).toHaveLength(21);
     expectSound(lay);
   });
+
+  // By hand: an arrowhead as wide as the cloth, 100 deep and 200 from wing to tip. The next one goes
+  // into it, so that each takes its depth and only one takes its whole height.
+  const arrowhead: Polygon = [
+    [0, 200],
+    [200, 0],
+    [400, 200],
+    [400, 300],
+    [200, 100],
+    [0, 300],
+  ];
+
+  test.each([
+    { repeat: null, one: 100, first: 300 },
+    // With a repeat of 80 the next starts two repeats on.
+    { repeat: { along: 80, across: 0 }, one: 160, first: 300 },
+  ])("of thirty arrowheads slides them into one another (repeat $repeat)", (each) => {
+    const lay = layCloth([piece("arrowhead", arrowhead)], cloth(400, { repeat: each.repeat }), {
+      copies: 30,
+    });
+    expect(lay.length).toBeCloseTo(each.first + 29 * each.one, 3);
+    expectSound(lay);
+  });
+
+  test("of thirty cushions takes no more for each set than the best of one to six sets", () => {
+    const lays = [1, 2, 3].map((copies) => layCloth(cushion(true), cloth(45 * inch), { copies }));
+    const many = layCloth(cushion(true), cloth(45 * inch), { copies: 30 });
+    const best = Math.min(...lays.map(({ length, copies }) => length / copies));
+    expect(many.length / 30).toBeLessThanOrEqual(best + 1e-6);
+    expect(many.length).toBeGreaterThanOrEqual(many.lowerBound - 1e-6);
+    expect(many.places).toHaveLength(210);
+    expectSound(many);
+  });
+
+  test("starts every set at a repeat, also when it is counted set by set", () => {
+    const repeat = { along: 320, across: 0 };
+    const lay = layCloth([piece("strip", rectangle(600, 400))], cloth(850, { repeat }), {
+      copies: 4,
+    });
+    // By hand: a strip of 400 takes two repeats of 320, but for the last.
+    expect(lay.separately).toBeCloseTo(3 * 640 + 400, 6);
+    expect(lay.length).toBeCloseTo(3 * 640 + 400, 6);
+  });
 });
 
 // ---- Any pieces at all ---------------------------------------------------------------------
