@@ -125,7 +125,7 @@ function partRows(
     : used.places.map((place) => [place] as const);
   return runs.map((run) => {
     const [place, next] = run;
-    const name = partName(isOne && run.length === 1 ? place : { ...place, copy: 1 });
+    const name = isOne && run.length === 1 ? partName(place) : kindName(place);
     return [
       run.length > 1 ? `${run.length} of ${name}` : name,
       format.sizes(place.size),
@@ -157,10 +157,24 @@ function sheetFigure(id: string, drawings: FigureSource, cuts: number): Figure |
 
 export function partName({ part, copy, layer, twin }: CutPlace): string {
   const [which, of] = layer;
+  const layers = of > 1 ? `, layer ${which} of ${of}` : "";
+  if (twin === part) {
+    return `${openHyphens(part)} (copies ${2 * copy - 1} and ${2 * copy}), cut aslant${layers}`;
+  }
   const aslant =
     twin === undefined ? "" : ` and ${openHyphens(twin.split("/").at(-1)!)}, cut aslant`;
-  const layers = of > 1 ? `, layer ${which} of ${of}` : "";
   return `${openHyphens(part)}${aslant}${copy > 1 ? ` (copy ${copy})` : ""}${layers}`;
+}
+
+/** What comes out of each of several pieces that are cut alike, whichever copy or layer it becomes. */
+function kindName(place: CutPlace): string {
+  const { part, twin } = place;
+  const [, of] = place.layer;
+  const whole =
+    twin === part
+      ? `two of ${openHyphens(part)}, cut aslant`
+      : partName({ ...place, copy: 1, layer: [1, 1] });
+  return of > 1 ? `${whole}, one of ${of} layers` : whole;
 }
 
 function cutWords(cut: Cut, used: UsedStock): string {

@@ -128,7 +128,9 @@ export function describeCuts(
 ): string {
   const parts = used.places.map(
     ({ part, size, twin }) =>
-      `${partWords(part)}${twin === undefined ? "" : ` and ${partWords(twin)}, cut aslant,`} ${write(size)}`,
+      `${twin === part ? "two of " : ""}${partWords(part)}` +
+      `${twin === undefined || twin === part ? "" : ` and ${partWords(twin)}`}` +
+      `${twin === undefined ? "" : ", cut aslant,"} ${write(size)}`,
   );
   const cuts = [...used.cuts]
     .sort((a, b) => a.order - b.order)

@@ -146,7 +146,11 @@ function partRegions(used: UsedStock, view: CutView, write: WriteSizes): Region[
 
 /** A part, and the twin that one cut aslant gives from the same blank. */
 const placeWords = ({ part, twin }: CutPlace): string =>
-  twin === undefined ? partWords(part) : `${partWords(part)} and ${partWords(twin)}`;
+  twin === undefined
+    ? partWords(part)
+    : twin === part
+      ? `two of ${partWords(part)}`
+      : `${partWords(part)} and ${partWords(twin)}`;
 
 function partName(place: CutPlace): string {
   const [layer, layers] = place.layer;

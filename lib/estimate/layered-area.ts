@@ -9,8 +9,12 @@ export function layeredArea(
   { project, slabs }: Pick<Work, "project" | "slabs">,
 ): Mm2 {
   return solid.blocks.reduce((sum, block) => {
-    const layers = foamLayers(`${solid.id}/${block.id}`, slabs);
+    const part = `${solid.id}/${block.id}`;
+    const layers = foamLayers(part, slabs);
+    // Are two copies made of one blank? Then each set glues up half of it.
+    const isPair = layers[0]?.twin === part;
+    const share = isPair ? Math.ceil(project.copies / 2) / project.copies : 1;
     const isCutFirst = isCutInLayers(blockSpec(solid.id, block.id, project), block, layers);
-    return sum + coatedLayers(block, layers, { isCutFirst });
+    return sum + share * coatedLayers(block, layers, { isCutFirst });
   }, 0);
 }

@@ -2,15 +2,16 @@ import type { Mm } from "../plane/types.ts";
 import type { BlockSpec, Place, Project, WedgeBlock } from "../project/types.ts";
 
 /**
- * The later wedge of the same solid and foam that is as large as this one, or null. Both come from one
- * blank by one slanting cut.
+ * The later wedge of the same solid and foam that is as large as this one; in a class set a wedge that
+ * is left without another goes with its own next copy. Null for any other. Both come from one blank by
+ * one slanting cut.
  *
  * @source common practice, no source
  */
 export function equalWedge(
   solid: string,
   spec: BlockSpec,
-  { solids }: Pick<Project, "solids">,
+  { solids, copies }: Pick<Project, "solids" | "copies">,
 ): string | null {
   const own = solids.find(({ id }) => id === solid);
   if (own === undefined || spec.kind !== "wedge") return null;
@@ -22,7 +23,8 @@ export function equalWedge(
   );
   // Wedges go in pairs: the first takes the second, the third the fourth.
   const index = wedges.findIndex(({ id }) => id === spec.id);
-  return index % 2 === 0 ? (wedges[index + 1]?.id ?? null) : null;
+  if (index % 2 === 1) return null;
+  return wedges[index + 1]?.id ?? (copies > 1 ? spec.id : null);
 }
 
 function isAlike(one: WedgeBlock, other: WedgeBlock): boolean {

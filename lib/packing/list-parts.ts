@@ -3,32 +3,36 @@ import { loopBounds } from "../plane/loop-bounds.ts";
 import type { Loop, Mm, Polygon } from "../plane/types.ts";
 import type { BlockSpec, PieceSpec, Project, SheetStock } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
+import { divideBlock } from "./divide-block.ts";
 import { equalWedge, twinBlank } from "./equal-wedge.ts";
 import type { Part } from "./types.ts";
 
 /**
- * Blocks to be cut from one foam, for all copies. Two equal wedges come from one blank, cut aslant
- * from corner to corner; a blank too thick for the slab is glued up of layers first.
+ * Blocks to be cut from one foam, for all copies. Two equal wedges of one solid, or two copies of one
+ * wedge, come from one blank, cut aslant from corner to corner; a blank too thick for the slab is glued up of layers first.
  */
 export function slabParts(project: Project, solids: readonly Solid[], foam: string): Part[] {
   const slab = project.stock.find(({ id }) => id === foam);
   const kerf = slab?.kind === "slab" ? slab.kerf : 0;
+  const slabs =
+    slab?.kind === "slab" ? [slab.size, ...(slab.also ?? []).map(({ size }) => size)] : [];
   return solids.flatMap((solid) => {
     const own = solid.blocks.filter((block) => block.foam === foam);
     const specs = project.solids.find(({ id }) => id === solid.id)?.blocks ?? [];
     const twins = own.flatMap(({ id }) => {
       const spec = specs.find((each) => each.id === id);
-      const blank = twinOf(solid.id, spec, { project, kerf });
+      const blank = twinOf(solid.id, spec, { project, kerf, slabs });
       return blank === null ? [] : [blank];
     });
     return own
-      .filter(({ id }) => !twins.some(({ second }) => second === id))
+      .filter(({ id }) => !twins.some(({ first, second }) => second === id && first !== id))
       .map((block): Part => {
         const twin = twins.find(({ first }) => first === block.id);
         return {
           id: `${solid.id}/${block.id}`,
           label: block.id.replaceAll("-", " "),
-          copies: project.copies,
+          // Two copies of a wedge that has no equal beside it come from one blank too.
+          copies: twin?.second === block.id ? Math.ceil(project.copies / 2) : project.copies,
           size: twin?.size ?? block.size,
           outline: null,
           canTurn: true,
@@ -47,12 +51,19 @@ interface TwinBlank {
 function twinOf(
   solid: string,
   spec: BlockSpec | undefined,
-  { project, kerf }: { readonly project: Project; readonly kerf: Mm },
+  {
+    project,
+    kerf,
+    slabs,
+  }: { readonly project: Project; readonly kerf: Mm; readonly slabs: readonly Part["size"][] },
 ): TwinBlank | null {
   if (spec?.kind !== "wedge") return null;
   const second = equalWedge(solid, spec, project);
   const size = twinBlank(spec, kerf);
-  return second === null ? null : { first: spec.id, second, size };
+  // A layer more for the kerf of one cut would be dearer than a blank for each.
+  const layersOf = (blank: Part["size"]): number => divideBlock(blank, slabs).length;
+  if (second === null || layersOf(size) > layersOf(spec.size)) return null;
+  return { first: spec.id, second, size };
 }
 
 /** Parts to be cut from one sheet, for all copies. */

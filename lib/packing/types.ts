@@ -83,7 +83,7 @@ export interface Part {
   readonly holes?: readonly Polygon[];
   /** Whether it may be turned by a quarter: false where grain matters. */
   readonly canTurn: boolean;
-  /** Another part of the same blank, which one cut aslant divides between them. */
+  /** Another part of the same blank, or its own next copy, which one cut aslant divides between them. */
   readonly twin?: string;
 }
 
@@ -153,7 +153,7 @@ export interface CutPlace {
   readonly outline: Polygon | null;
   /** Holes where they lie. */
   readonly holes?: readonly Polygon[];
-  /** Another part that comes from the same blank by one cut aslant. */
+  /** Another part, or its own next copy, that comes from the same blank by one cut aslant. */
   readonly twin?: string;
 }
 

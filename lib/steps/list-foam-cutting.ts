@@ -26,7 +26,8 @@ export function slabPartName(
 /** The same, with the twin that a cut aslant parts it from. */
 export function slabPlaceName({ part, layer, twin }: Named, work: Work): string {
   if (twin === undefined) return slabPartName(part, layer, work);
-  const whole = `blank for ${partName(part, work)} and ${partName(twin, work)}`;
+  const name = partName(part, work);
+  const whole = `blank for ${twin === part ? `two of ${name}` : `${name} and ${partName(twin, work)}`}`;
   return layer[1] > 1 ? `layer ${layer[0]} of ${whole}` : whole;
 }
 
@@ -43,8 +44,9 @@ function cutSlabs(plan: CutPlan, alike: AlikeStock, work: Work): Step {
   const slabs = alike.map((one) => stockName(plan, one, work.project));
   const isOne = alike.length === 1;
   const slab = isOne ? (slabs[0] ?? "") : "each slab";
-  const made = [...new Set(used.places.map((place) => slabPlaceName(place, work)))];
-  const sizes = used.places.map(
+  const places = alike.flatMap((each) => each.places);
+  const made = [...new Set(places.map((place) => slabPlaceName(place, work)))];
+  const sizes = places.map(
     (place) => `${slabPlaceName(place, work)} ${work.format.sizes(place.size)}`,
   );
   return makeStep({

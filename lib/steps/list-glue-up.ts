@@ -30,7 +30,7 @@ function makeBlock(solid: Solid, block: SolidBlock, work: Work): Step[] {
   const isShaped = spec !== undefined && spec.kind !== "box" && block.foam !== null;
   const blank = blankOf(part, work);
   // Does another wedge bring this one along? Then it is shaped with that one.
-  if (blank?.twin === part) return [];
+  if (blank?.twin === part && blank.part !== part) return [];
   const twin = blank?.twin === undefined ? {} : { twin: blank.twin };
   const name = blockName(solid.id, block.id, work);
   const blanks = [...new Set(layers.map((layer) => slabPlaceName(layer, work)))];
@@ -42,7 +42,7 @@ function makeBlock(solid: Solid, block: SolidBlock, work: Work): Step[] {
     ];
   }
   const whole = slabPlaceName({ part, layer: [1, 1], ...twin }, work);
-  const shaped = blank?.twin === undefined ? [name] : [name, partName(blank.twin, work)];
+  const shaped = [...new Set([name, ...(blank?.twin ? [partName(blank.twin, work)] : [])])];
   return [
     ...(blanks.length > 0 ? [joinLayers(solid, block, { from: blanks, to: whole, work })] : []),
     ...(isShaped ? [shapeBlock({ solid: solid.id, spec, blanks: [whole], shaped }, work)] : []),

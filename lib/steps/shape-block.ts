@@ -19,7 +19,9 @@ export function shapeBlock({ solid, spec, blanks, shaped }: Blanks, work: Work):
   const isRound = spec.kind === "cylinder" || spec.kind === "frustum";
   const isLayered = blanks.length > 1;
   const twin = blankOf(`${solid}/${spec.id}`, work)?.twin ?? null;
-  const name = twin === null ? own : `${own} and ${partName(twin, work)}`;
+  const isPair = twin !== null && partName(twin, work) === own;
+  const name =
+    twin === null ? own : isPair ? `two of ${own}` : `${own} and ${partName(twin, work)}`;
   return makeStep({
     id: `shape-${solid}-${spec.id}`,
     group: "Foam",
@@ -49,6 +51,9 @@ export function shapeBlock({ solid, spec, blanks, shaped }: Blanks, work: Work):
         ? []
         : [
             `One slanting cut gives both wedges from one blank. Turn one end for end: the two are alike.`,
+            ...(isPair && work.project.copies % 2 === 1
+              ? ["The last blank gives one to spare."]
+              : []),
           ],
   });
 }
