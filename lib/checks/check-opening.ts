@@ -5,10 +5,12 @@ import { rules } from "./rules.ts";
 import type { Check } from "./types.ts";
 
 /** An opening through which the foam would not go, and the nearest one through which it would. */
-export const checkOpening: Check = ({ covers, solids, format: { length } }) =>
+export const checkOpening: Check = ({ covers, solids, project, format: { length } }) =>
   covers.flatMap(({ solid, opening }) => {
     if (opening === null || opening.fits) return [];
     const form = solids.find(({ id }) => id === solid);
+    const spec = project.solids.find(({ id }) => id === solid)?.cover;
+    const isAcross = (spec?.closing.across ?? null) !== null;
     return [
       {
         id: `opening-small/${solid}`,
@@ -17,7 +19,7 @@ export const checkOpening: Check = ({ covers, solids, format: { length } }) =>
         message:
           `The opening ${opening.isProposed ? "" : "you chose "}spans a girth of ${length(opening.girth)}. The foam is ${length(opening.needed)} round at its ` +
           `smallest, so it would have to be squeezed by ${Math.round(opening.give * 100)} %, which is too much.`,
-        remedy: remedyOf(opening, form, length),
+        remedy: `${isAcross ? "Take `across` out: a strip lets through twice its own length and no more. " : ""}${remedyOf(opening, form, length)}`,
         source: rules["opening-small"].source,
       },
     ];

@@ -66,6 +66,7 @@ export function buildCover(
     cloth,
     named,
     parted: split.edge,
+    ends: split.ends,
     hardness,
     field,
   });

@@ -12,6 +12,8 @@ export interface PanelOptions {
   readonly named: NamedEdges;
   /** The edge down the middle of a strip that takes the closing, null where there is none. */
   readonly parted: string | null;
+  /** Edges at the ends of that strip, which stay seams. */
+  readonly ends: readonly string[];
   readonly hardness: number | null;
   readonly field: string;
 }
@@ -39,7 +41,7 @@ export function choosePanels(fitted: Solid, foam: Solid, options: PanelOptions):
 function panelsWith(
   fitted: Solid,
   foam: Solid,
-  { cover, cloth, named, parted, hardness, field }: PanelOptions,
+  { cover, cloth, named, parted, ends, hardness, field }: PanelOptions,
   opened: ReadonlySet<string>,
 ): ChosenPanels {
   const wanted = parted === null ? named.open : null;
@@ -51,7 +53,7 @@ function panelsWith(
       direction: cloth.direction,
       allowance: cover.seamAllowance,
     },
-    seamed: new Set([...named.piped, ...named.anchored, ...toOpen, ...opened]),
+    seamed: new Set([...named.piped, ...named.anchored, ...toOpen, ...ends, ...opened]),
     parted: new Set(partedOnly),
     field: `${field}.panels`,
   });
@@ -64,6 +66,6 @@ function panelsWith(
   const plan =
     open.edges.length === 0
       ? proposeOpening(panels, fitted, foam, hardness)
-      : measureOpening(open.edges, panels, fitted, foam, hardness);
+      : measureOpening(open.edges, panels, fitted, foam, { hardness, isFixed: parted !== null });
   return { ways, plan };
 }

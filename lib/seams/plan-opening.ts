@@ -8,17 +8,21 @@ import type { Opening, WayOut } from "./types.ts";
 
 export type OpeningPlan = Omit<Opening, "seams">;
 
-/** What the author's open edges let through, and where that is too little the nearest way out. */
+/**
+ * What the author's open edges let through, and where that is too little the nearest way out.
+ *
+ * @param isFixed the opening is the middle of a strip, beside which nothing else can be left open
+ */
 export function measureOpening(
   edges: readonly string[],
   panels: readonly Panel[],
   cover: Solid,
   foam: Solid,
-  hardness: number | null,
+  { hardness, isFixed }: { readonly hardness: number | null; readonly isFixed: boolean },
 ): OpeningPlan {
   const load: Load = { needed: smallestGirth(foam).girth, hardness };
   const plan = gaugeOpening(edges, cover, load);
-  const wayOut = plan.fits ? null : findWayOut(plan, seamsOf(panels), cover, load);
+  const wayOut = plan.fits ? null : findWayOut(plan, seamsOf(panels), cover, { load, isFixed });
   return { ...plan, isProposed: false, reason: "The author chose these seams.", wayOut };
 }
 
@@ -82,11 +86,11 @@ function findWayOut(
   { edges }: Gauged,
   seamed: ReadonlySet<string>,
   cover: Solid,
-  load: Load,
+  { load, isFixed }: { readonly load: Load; readonly isFixed: boolean },
 ): WayOut | null {
   const pairs = (ids: readonly string[]) =>
     ids.map((id) => cover.edges.find((edge) => edge.id === id)!.faces);
-  const grown = growRun(edges, seamed, cover, load);
+  const grown = isFixed ? null : growRun(edges, seamed, cover, load);
   if (grown !== null) {
     const added = grown.edges.filter((edge) => !edges.includes(edge));
     return { kind: "also", pairs: pairs(added), run: grown.run, girth: grown.girth };

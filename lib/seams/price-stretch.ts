@@ -77,7 +77,8 @@ export function priceStretch(
     effort.pivots[isPlate ? 0 : standing === 2 ? 2 : 1] * pivots +
     inward * (effort.setIn + effort.setInBulk * hanging) +
     (!joins && standing > 0 ? effort.closingUp : 0) +
-    effort.lateJoin * (stretch.banks.length === 1 ? 0 : lateJoins) +
+    // A straight run over several ends is one join.
+    effort.lateJoin * (stretch.banks.length === 1 || pivots === 0 ? 0 : lateJoins) +
     effort.bulk * (panels - 1) * (0.3 + share) +
     (isSlot ? effort.slot : effort.corner * stretch.boundEnds) +
     (isOpenRing ? effort.openRing : 0) +

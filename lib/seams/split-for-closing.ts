@@ -7,6 +7,8 @@ export interface SplitForClosing {
   readonly solid: Solid;
   /** The edge down the middle of the strip, null where no closing runs across a face. */
   readonly edge: string | null;
+  /** Half edges at its ends: the strips end at a seam there. */
+  readonly ends: readonly string[];
   readonly faults: readonly Fault[];
 }
 
@@ -17,7 +19,7 @@ export function splitForClosing(
   field: string,
 ): SplitForClosing {
   const { across } = closing;
-  if (across === undefined || across === null) return { solid, edge: null, faults: [] };
+  if (across === undefined || across === null) return { solid, edge: null, ends: [], faults: [] };
   const faces = facesNamed(solid, across);
   const split = faces.length === 1 ? splitFace(solid, faces[0]!.id) : null;
   if (split !== null) return { ...split, faults: [] };
@@ -26,5 +28,5 @@ export function splitForClosing(
     fault: `names ${across}, which is not one plain strip with a neighbour along each of its four sides`,
     fix: "Name a flat side with four edges, such as the back of the boxing, or use open",
   };
-  return { solid, edge: null, faults: [fault] };
+  return { solid, edge: null, ends: [], faults: [fault] };
 }

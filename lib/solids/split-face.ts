@@ -13,6 +13,8 @@ export interface SplitSolid {
   readonly solid: Solid;
   /** The edge that parts the two halves. */
   readonly edge: string;
+  /** The half edges at both short ends, where the strips of the closing meet the rest of the boxing. */
+  readonly ends: readonly string[];
 }
 
 /**
@@ -74,6 +76,7 @@ export function splitFace(solid: Solid, id: string): SplitSolid | null {
   });
   return {
     edge: middle,
+    ends: [right, left].flatMap(({ edge }) => [edge, secondHalf(edge)]),
     solid: {
       ...solid,
       faces: solid.faces.flatMap((one) => (one === face ? halves : [splitSides(one, cut)])),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { box, inch, inches } from "../fixtures/blocks.ts";
+import { box, inch, inches, rounded } from "../fixtures/blocks.ts";
 import { cutInches, makeCover } from "../fixtures/make-cover.ts";
 
 const sides = ["top", "underside", "front", "right", "back", "left"].map((side) => `pad/${side}`);
@@ -61,5 +61,28 @@ describe("a zip in the middle of the boxing", () => {
     expect(seam.length[0] / inch).toBeCloseTo(20, 9);
     expect(cover.refolds.ok).toBe(true);
     expect(cover.sewable.ok).toBe(true);
+  });
+
+  // Common practice, no source: the zip goes into its two strips first, the strips are joined to the rest
+  // of the boxing end to end, straight over both, and then the plates go on.
+  test("ends its strips at seams where the corners are round, and sews them first", () => {
+    const corners = ["front-left", "front-right", "back-left", "back-right"] as const;
+    const { cover } = makeCover([rounded("lid", [700, 400, 80], 60, corners)], {
+      closing: { kind: "zip", stock: null, across: "lid/back" },
+    });
+    const strips = cover.panels.filter(({ label }) => label.includes("half of the back"));
+    expect(strips.map(({ size }) => size.map(Math.round))).toEqual([
+      [700 - 2 * 60, 40],
+      [700 - 2 * 60, 40],
+    ]);
+    const [zip, first, second] = cover.passes;
+    expect(zip!.state).toBe("closing");
+    for (const join of [first!, second!]) {
+      expect(join.length).toBeCloseTo(80, 6);
+      expect(join.corners).toEqual([]);
+    }
+    expect(second!.makes).toBe("the boxing");
+    expect(cover.sewable.faults).toEqual([]);
+    expect(cover.refolds.ok).toBe(true);
   });
 });
