@@ -4,10 +4,11 @@ import type { Mm, Point, Polygon } from "../plane/types.ts";
 export function isInsideRings([x, y]: Point, rings: readonly Polygon[]): boolean {
   let isInside = false;
   for (const ring of rings) {
-    ring.forEach(([ax, ay], index) => {
-      const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
+    for (let i = 0, before = ring.length - 1; i < ring.length; before = i, i += 1) {
+      const [ax, ay] = ring[before]!;
+      const [bx, by] = ring[i]!;
       if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) isInside = !isInside;
-    });
+    }
   }
   return isInside;
 }
@@ -15,15 +16,22 @@ export function isInsideRings([x, y]: Point, rings: readonly Polygon[]): boolean
 /** Distance from a point to the nearest side of some rings. */
 export function distanceToRings([x, y]: Point, rings: readonly Polygon[]): Mm {
   let least = Infinity;
+  let leastSquare = Infinity; // a root is taken only where the square comes near the least
   for (const ring of rings) {
-    ring.forEach(([ax, ay], index) => {
-      const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
-      const [dx, dy] = [bx - ax, by - ay];
+    for (let i = 0, before = ring.length - 1; i < ring.length; before = i, i += 1) {
+      const [ax, ay] = ring[before]!;
+      const dx = ring[i]![0] - ax;
+      const dy = ring[i]![1] - ay;
       const square = dx * dx + dy * dy;
       const share = square === 0 ? 0 : ((x - ax) * dx + (y - ay) * dy) / square;
       const t = Math.min(1, Math.max(0, share));
-      least = Math.min(least, Math.hypot(x - ax - t * dx, y - ay - t * dy));
-    });
+      const across = x - ax - t * dx;
+      const up = y - ay - t * dy;
+      const distance = across * across + up * up;
+      if (distance > leastSquare * (1 + 1e-9)) continue;
+      leastSquare = Math.min(leastSquare, distance);
+      least = Math.min(least, Math.hypot(across, up));
+    }
   }
   return least;
 }

@@ -1,11 +1,12 @@
 import type { Lay, LayPlace } from "../packing/types.ts";
-import type { Point, Polygon } from "../plane/types.ts";
-import { boxOfPoints } from "./boxes.ts";
+import type { Mm, Point, Polygon } from "../plane/types.ts";
+import { boxOfPoints, growBox } from "./boxes.ts";
 import { clothPieces } from "./cloth-pieces.ts";
 import { pieceName } from "./draw-panel.ts";
 import { insidePoints } from "./inside-point.ts";
+import { LINE_SPACING, measureText, textStyles } from "./measure-text.ts";
 import type { Callout } from "./place-beside.ts";
-import { placeLabels } from "./place-labels.ts";
+import { isFree, takenBy, takenNear } from "./place-labels.ts";
 import type { DrawingInput, Ink, Label, ToPaper } from "./types.ts";
 
 /** Names beside the cloth: whole, by number in one line each, or by number once for like pieces. */
@@ -25,6 +26,7 @@ export function labelLay(
   const pieces = clothPieces(input);
   const labels: Label[] = [];
   const callouts: Callout[] = [];
+  const taken = takenBy(base);
   const once = new Map<string, readonly Point[]>();
   for (const place of lay.places) {
     const piece = pieces.find(({ piece: { id } }) => id === place.piece)?.piece;
@@ -42,13 +44,14 @@ export function labelLay(
       [`${words[0] ?? full}${copy}`, ...marks],
     ];
     if (copy) versions[0] = [`${words[0] ?? full}${copy}`, ...words.slice(1), ...marks];
+    const near = takenNear(taken, growBox(boxOfPoints(region), reachOf(versions)));
     const fitting = versions.find((lines) => {
       if (marks.length > 0 && !marks.every((mark) => lines.includes(mark))) return false;
-      return placeLabels([{ lines, style: "name", candidates }], base).collisions.length === 0;
+      return candidates.some((at) => isFree({ lines, style: "name", candidates }, at, near));
     });
     if (fitting) labels.push({ lines: fitting, style: "name", candidates });
     else {
-      const [to = boxCentre(region)] = insidePoints([region], 1);
+      const to = candidates[0]?.at ?? boxCentre(region);
       const short = words[0] ?? full;
       if (naming === "once") once.set(short, [...(once.get(short) ?? []), to]);
       else {
@@ -65,6 +68,13 @@ export function labelLay(
     return { lines: [`${name}${times}`], style: "label", to: spots[0]! };
   });
   return { labels, callouts: [...callouts, ...alike] };
+}
+
+/** How far beyond a piece a label may reach that stands at a point in it, and a little more. */
+function reachOf(versions: readonly (readonly string[])[]): Mm {
+  const widths = versions.flat().map((text) => measureText(text, "name"));
+  const heights = versions.map((lines) => lines.length * textStyles.name.size * LINE_SPACING);
+  return Math.max(...widths, ...heights) + 2;
 }
 
 function boxCentre(region: Polygon): Point {

@@ -17,8 +17,7 @@ const BETWEEN: Mm = 1;
  * Labels with few places go first. One with no clear place is drawn at its first and reported.
  */
 export function placeLabels(labels: readonly Label[], ink: readonly Ink[], within?: Box): Placed {
-  const boxes = ink.filter((item) => item.kind === "text").map(textBox);
-  const stretches = obstacleStretches(ink);
+  const { boxes, stretches } = takenBy(ink);
   const placed = new Map<Label, Ink[]>();
   const collisions: string[] = [];
   const order = [...labels].sort((a, b) => a.candidates.length - b.candidates.length);
@@ -36,11 +35,34 @@ export function placeLabels(labels: readonly Label[], ink: readonly Ink[], withi
   return { inks: labels.flatMap((label) => placed.get(label) ?? []), collisions };
 }
 
-function isFree(
-  label: Label,
-  place: Candidate,
-  taken: { boxes: readonly Box[]; stretches: readonly Stretch[]; within: Box | undefined },
-): boolean {
+/** Where no label can stand: boxes of text, and stretches of line. */
+export interface Taken {
+  readonly boxes: Box[];
+  readonly stretches: Stretch[];
+  /** What a label must keep inside of; nothing unless given. */
+  readonly within?: Box | undefined;
+}
+
+/** What ink takes up. */
+export const takenBy = (ink: readonly Ink[]): Taken => ({
+  boxes: ink.filter((item) => item.kind === "text").map(textBox),
+  stretches: obstacleStretches(ink),
+});
+
+/** The part of what is taken that comes near a box. */
+export const takenNear = ({ boxes, stretches }: Taken, near: Box): Taken => ({
+  boxes: boxes.filter((box) => boxesOverlap(box, near, BETWEEN)),
+  stretches: stretches.filter(
+    ([[ax, ay], [bx, by]]) =>
+      Math.min(ax, bx) <= near.right &&
+      Math.max(ax, bx) >= near.left &&
+      Math.min(ay, by) <= near.bottom &&
+      Math.max(ay, by) >= near.top,
+  ),
+});
+
+/** Whether a label at one of its places is clear of what is taken. */
+export function isFree(label: Label, place: Candidate, taken: Taken): boolean {
   const inks = labelInks(label, place);
   const texts = inks.filter((item): item is TextInk => item.kind === "text");
   const box = growBox(joinBoxes(texts.map(textBox)), CLEAR);
