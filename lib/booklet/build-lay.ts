@@ -1,6 +1,6 @@
-import { boundsOf } from "../packing/list-cuts.ts";
 import { sectionAt } from "../packing/section-at.ts";
-import type { Lay, LayPlace, LaySection } from "../packing/types.ts";
+import type { Lay, LayPlace } from "../packing/types.ts";
+import { sectionWords } from "../drawing/section-words.ts";
 import type { Figure } from "../drawing/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
@@ -40,7 +40,7 @@ export function buildLay(
           lay.copies > 1 || place.copy > 1
             ? `${openHyphens(partWords(place.piece))} (${place.copy})`
             : openHyphens(partWords(place.piece)),
-          ...(section === null ? [] : [sectionWords(section, format)]),
+          ...(section === null ? [] : [sectionWords(section, plan.project)]),
           format.length(place.x),
           format.length(up),
           liesWords(place, format),
@@ -104,19 +104,6 @@ function layFacts(lay: Lay, format: Format): readonly Fact[] {
 
 /** "P1/2" in words. */
 const partWords = (piece: string): string => piece.replace(/\/(\d+)$/, ", part $1");
-
-/** Which piece of cloth: a length on hand, a remnant, or what is bought. */
-function sectionWords({ kind, label, length, outline }: LaySection, format: Format): string {
-  if (label !== null) return label;
-  switch (kind) {
-    case "length":
-      return `${format.length(length)} on hand`;
-    case "remnant":
-      return `remnant of ${format.sizes(boundsOf(outline).size)}`;
-    case "bought":
-      return "new cloth";
-  }
-}
 
 function liesWords({ turn, flipped }: LayPlace, format: Format): string {
   const quarter = ((turn % 360) + 360) % 360;

@@ -18,6 +18,7 @@ import { labelLay, placeMarks } from "./label-lay.ts";
 import type { LayNaming } from "./label-lay.ts";
 import { pathOf } from "./paper-path.ts";
 import { placeBeside } from "./place-beside.ts";
+import { labelSections } from "./label-sections.ts";
 import { placeLabels } from "./place-labels.ts";
 import { repeatLines } from "./repeat-lines.ts";
 import { textBox } from "./text-box.ts";
@@ -99,7 +100,8 @@ function layPicture(
     ...lay.places.map(({ outline: corners }) => outline(corners.map(toPaper), "line cut")),
     ...rulers(lay, { toPaper, scale, isLevel, unit: project.units }),
   ];
-  const { labels, callouts } = labelLay(input, lay, { toPaper, base, naming });
+  const { labels, callouts: pieces } = labelLay(input, lay, { toPaper, base, naming });
+  const callouts = [...pieces, ...labelSections(lay, { toPaper, project })];
   const beside = placeBeside(callouts, boxOfInks(base));
   const placed = placeLabels(labels, [...base, ...beside]);
   const keepClear = placed.inks.flatMap((ink) =>
