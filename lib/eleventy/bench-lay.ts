@@ -1,5 +1,6 @@
 import { type LayBench, benchLaySet, compareBottomLeft } from "../packing/bench-lay.ts";
 import type { LaySet } from "../packing/bench-types.ts";
+import { checkLaySet } from "./check-lay-set.ts";
 import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
 
 const percent = (share: number | null): string =>
@@ -8,7 +9,11 @@ const percent = (share: number | null): string =>
 /** `npm run bench -- lay`: density of each irregular set against the best known and bottom-left fill. */
 export function benchLay(words: readonly string[]): Promise<void> {
   const { data, effort, json } = readBenchArgs(words);
-  const sets = readBenchSets<LaySet>(data, "irregular");
+  const sets = readBenchSets<LaySet>(data, "irregular").filter((set) => {
+    const fault = checkLaySet(set);
+    if (fault !== null) console.error(`${fault}; the set is left out`);
+    return fault === null;
+  });
   if (!json)
     console.log("set        pieces density  of best  of bottom-left  fault      time       cpu");
   runBench(
