@@ -1,10 +1,11 @@
 import { findWays } from "../panels/find-ways.ts";
 import type { Way } from "../panels/types.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
 import type { CoverSpec, FabricStock, Fault } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
 import { chooseOpen } from "./choose-open.ts";
 import type { NamedEdges } from "./name-edges.ts";
-import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
+import { measureOpening, priceInSight, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
 
 export interface PanelOptions {
   readonly cover: CoverSpec;
@@ -24,19 +25,36 @@ export type ChosenPanels =
   | { readonly faults: readonly Fault[] };
 
 /**
- * Panels and opening together. Where the program chooses both and no seam of its panels lets the foam in,
- * they are chosen anew with seams where the foam would go in.
+ * Panels and opening together. Where the program chooses both, and no seam of its panels lets the foam in
+ * or only one in full view, they are chosen anew with seams where the foam would best go in.
  */
 export function choosePanels(fitted: Solid, foam: Solid, options: PanelOptions): ChosenPanels {
   const first = panelsWith(fitted, foam, options, new Set());
-  if ("faults" in first || first.plan.fits || !first.plan.isProposed) return first;
+  if ("faults" in first || !first.plan.isProposed) return first;
   if (typeof options.cover.panels !== "string") return first;
   const anywhere = new Set(fitted.edges.map(({ id }) => id));
-  const wider = proposeOpening([], fitted, foam, options.hardness, anywhere);
-  if (!wider.fits) return first;
-  const second = panelsWith(fitted, foam, options, new Set(wider.edges));
-  return "faults" in second || !second.plan.fits ? first : second;
+  const best = proposeOpening([], fitted, foam, options.hardness, anywhere);
+  const price = ({ edges }: OpeningPlan) => priceInSight(edges, fitted);
+  if (!best.fits || (first.plan.fits && price(best) > price(first.plan) * muchCheaper)) {
+    return first;
+  }
+  const second = panelsWith(fitted, foam, options, new Set(best.edges));
+  if ("faults" in second || !second.plan.fits) return first;
+  const [one, other] = [first.ways[0]!, second.ways[0]!];
+  const isWorth =
+    other.turnedFaces.length <= one.turnedFaces.length &&
+    price(second.plan) + dearer(other, one) < price(first.plan);
+  return !first.plan.fits || isWorth ? second : first;
 }
+
+/** Only an opening that costs this much less is worth another look at the panels. @source our choice */
+const muchCheaper: Ratio = 0.8;
+/** What a panel more is worth in millimetres of seam. @source our choice, as in `weigh-candidate.ts` */
+const panelPrice: Mm = 150;
+
+/** How much dearer one way is than another, in millimetres of seam. */
+const dearer = (way: Way, other: Way): Mm =>
+  way.seamLength - other.seamLength + panelPrice * (way.panels.length - other.panels.length);
 
 function panelsWith(
   fitted: Solid,

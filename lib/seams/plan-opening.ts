@@ -1,3 +1,4 @@
+import type { Mm } from "../plane/types.ts";
 import type { Panel, PanelSide } from "../panels/types.ts";
 import { theFace } from "../solids/the-face.ts";
 import type { Face, Solid } from "../solids/types.ts";
@@ -44,7 +45,7 @@ export function proposeOpening(
   const tried = cover.faces.flatMap((face) =>
     runsRound(face, seamed).map(({ edges, corners }) => {
       const plan = gaugeOpening(edges, cover, load);
-      return { plan, price: plan.run * sight(face) + corners, face };
+      return { plan, price: priceInSight(edges, cover) + corners, face };
     }),
   );
   const fitting = tried.filter(({ plan }) => plan.fits);
@@ -104,8 +105,23 @@ function findWayOut(
   return { kind: "instead", pairs: pairs(other.edges), run: other.run, girth: other.girth };
 }
 
-/** How dear a millimetre of opening is: least where nobody looks. @source our choice */
-function sight(face: Face): number {
-  if (!face.isVisible) return 1;
-  return face.normal[1] > 0.9 ? 1.3 : 3;
+/**
+ * What some open edges cost, in millimetres of an opening that nobody sees.
+ *
+ * @source our choice: a zip belongs underneath or at the back; on the front it is in everybody's sight
+ */
+export function priceInSight(edges: readonly string[], cover: Solid): Mm {
+  const sights = new Map(cover.faces.map((face) => [face.id, sight(face)]));
+  return cover.edges
+    .filter(({ id }) => edges.includes(id))
+    .reduce((sum, { faces: [a, b], length }) => {
+      return sum + (length * (sights.get(a)! + sights.get(b)!)) / 2;
+    }, 0);
+}
+
+/** How much of a face is seen: an edge has half of each of its two. */
+function sight({ isVisible, normal }: Face): number {
+  if (!isVisible) return 1;
+  if (normal[1] > 0.9) return 1.3;
+  return normal[1] < -0.9 ? 5 : 3;
 }
