@@ -107,5 +107,9 @@ const rank: Readonly<Record<Severity, number>> = { danger: 0, warning: 1, cautio
 export function listFindings(work: Work): Finding[] {
   return checks
     .flatMap(([, check]) => check(work))
+    .map((finding) => ({ ...finding, message: startSentence(finding.message) }))
     .toSorted((one, other) => rank[one.severity] - rank[other.severity]);
 }
+
+/** A message may begin with the name of a stock, which an author writes small. */
+const startSentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -1,4 +1,5 @@
 import type { Loop, Mm, Point, Segment } from "../plane/types.ts";
+import { drawnLength, outlineSize } from "../project/rounded-corners.ts";
 import type { BlockSpec, RoundedBlock } from "../project/types.ts";
 
 /** The side of a block that its shape is drawn on, and how deep the block runs behind it. */
@@ -25,7 +26,11 @@ export function blockOutline(spec: BlockSpec): BlockOutline | null {
         depth: spec.length,
       };
     case "rounded":
-      return { loop: roundedLoop(spec), from: seenAlong.z, depth: spec.size[2] };
+      return {
+        loop: roundedLoop(spec),
+        from: seenAlong[spec.along],
+        depth: drawnLength(spec.size, spec.along),
+      };
     case "frustum":
       return {
         loop: lines(frustumSide(spec.base, spec.top, spec.height)),
@@ -115,8 +120,9 @@ function frustumSide(base: Mm, top: Mm, height: Mm): Point[] {
   return [[b, 0], [b + base, 0], [t + top, height], ...(top > 0 ? [[t, height] as Point] : [])];
 }
 
-/** Upright corners in order from the front left, each sharp or a quarter of a circle. */
-function roundedLoop({ size: [width, depth], radius, corners }: RoundedBlock): Loop {
+/** The corners in order from the lowest left, each sharp or a quarter of a circle. */
+function roundedLoop({ size, radius, along, corners }: RoundedBlock): Loop {
+  const [width, depth] = outlineSize(size, along);
   const turns = [
     { name: "front-left", at: [0, 0], before: [0, 1], after: [1, 0] },
     { name: "front-right", at: [width, 0], before: [-1, 0], after: [0, 1] },

@@ -3,14 +3,8 @@ import { report } from "./ledger.ts";
 import { outlineFault } from "./outline-fault.ts";
 import { readLength, readOptional, readPlace, readPoint, readSizes } from "./read-length.ts";
 import type { RawBlock } from "./schema.ts";
-import type { BlockSpec, UprightCorner } from "./types.ts";
-
-const allCorners: readonly UprightCorner[] = [
-  "front-left",
-  "front-right",
-  "back-right",
-  "back-left",
-];
+import { allCorners, cornerName, outlineSize } from "./rounded-corners.ts";
+import type { Axis, BlockSpec, RoundedCorner } from "./types.ts";
 
 /** Resolve one block. The outline of a prism keeps the author's order, for its sides are named by it. */
 export function resolveBlock(
@@ -66,21 +60,37 @@ function resolveRounded(
 ): BlockSpec {
   const size = readSizes(ledger, `${field}.size`, raw.rounded.size);
   const radius = readLength(ledger, `${field}.radius`, raw.rounded.radius);
-  const corners = raw.rounded.corners ?? allCorners;
-  const twice = corners.find((corner, index) => corners.indexOf(corner) !== index);
-  if (twice !== undefined) {
-    report(ledger, `${field}.corners`, `names ${twice} twice`, "Take one of them out");
-  }
+  const along = raw.rounded.along ?? "z";
+  const corners = resolveCorners(ledger, `${field}.corners`, raw.rounded.corners, along);
   // Two rounded corners share a side, and each needs its own radius of it.
   const shared = (side: string) => corners.filter((c) => c.split("-").includes(side)).length;
   const widest = Math.max(shared("front"), shared("back"));
   const deepest = Math.max(shared("left"), shared("right"));
-  const limit = Math.min(size[0] / Math.max(1, widest), size[1] / Math.max(1, deepest));
+  const [width, depth] = outlineSize(size, along);
+  const limit = Math.min(width / Math.max(1, widest), depth / Math.max(1, deepest));
   if (radius > limit + 1e-6) {
     const fix = "Make the radius smaller, or use a cylinder";
     report(ledger, `${field}.radius`, "is larger than the sides have room for", fix);
   }
-  return { ...base, kind: "rounded", size, radius, corners };
+  return { ...base, kind: "rounded", size, radius, along, corners };
+}
+
+function resolveCorners(
+  ledger: Ledger,
+  field: string,
+  written: readonly string[] | undefined,
+  along: Axis,
+): readonly RoundedCorner[] {
+  if (written === undefined) return allCorners;
+  const twice = written.find((corner, index) => written.indexOf(corner) !== index);
+  if (twice !== undefined) report(ledger, field, `names ${twice} twice`, "Take one of them out");
+  const named = new Map(allCorners.map((corner) => [cornerName(corner, along), corner]));
+  const wrong = written.find((corner) => !named.has(corner));
+  if (wrong !== undefined) {
+    const fix = `Use some of ${[...named.keys()].join(", ")}`;
+    report(ledger, field, `names ${wrong}, which a block rounded along ${along} has not`, fix);
+  }
+  return written.flatMap((corner) => named.get(corner) ?? []);
 }
 
 function resolveFrustum(

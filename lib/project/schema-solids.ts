@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { cornerNames } from "./rounded-corners.ts";
 import * as part from "./schema-parts.ts";
 import { tell } from "./tell.ts";
 
@@ -57,7 +58,7 @@ const cylinder = part.record(
   giveKind,
 );
 
-const corner = part.oneOf(["front-left", "front-right", "back-right", "back-left"]);
+const corner = part.oneOf(cornerNames);
 
 const rounded = part.record(
   {
@@ -65,9 +66,14 @@ const rounded = part.record(
       {
         size: part.threeLengths,
         radius: part.length,
+        along: part.axis
+          .meta({ description: "Axis its edges are rounded along, z if left out" })
+          .optional(),
         corners: z
           .array(corner, tell("a list of corners", "Write [front-left, front-right]"))
-          .meta({ description: "Upright corners that are rounded, all four if left out" })
+          .meta({
+            description: "Corners that are rounded, all four if left out: front-top with along x",
+          })
           .optional(),
       },
       "the size, radius and rounded corners",

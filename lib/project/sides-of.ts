@@ -1,3 +1,4 @@
+import { outlineSize, sidesAlong } from "./rounded-corners.ts";
 import type { Axis, BlockSpec } from "./types.ts";
 
 const endsAlong: Readonly<Record<Axis, readonly [string, string]>> = {
@@ -32,8 +33,7 @@ export function sidesOf(block: BlockSpec): readonly string[] {
       return ["around", ...endsAlong[block.along]];
     case "rounded":
       return [
-        "top",
-        "underside",
+        ...endsAlong[block.along],
         ...flatSides(block),
         ...(block.corners.length > 0 ? ["around"] : []),
       ];
@@ -42,12 +42,14 @@ export function sidesOf(block: BlockSpec): readonly string[] {
   }
 }
 
-/** Upright sides of a rounded block that still have a flat stretch. */
-function flatSides({ size, radius, corners }: BlockSpec & { readonly kind: "rounded" }) {
-  const [width, depth] = size;
-  return (["front", "back", "left", "right"] as const).filter((side) => {
-    const rounded = corners.filter((corner) => corner.split("-").includes(side)).length;
-    const run = side === "front" || side === "back" ? width : depth;
-    return run - rounded * radius > 1e-6;
-  });
+/** Sides of a rounded block's outline that still have a flat stretch. */
+function flatSides({ size, radius, along, corners }: BlockSpec & { readonly kind: "rounded" }) {
+  const [width, depth] = outlineSize(size, along);
+  return (["front", "back", "left", "right"] as const)
+    .filter((side) => {
+      const rounded = corners.filter((corner) => corner.split("-").includes(side)).length;
+      const run = side === "front" || side === "back" ? width : depth;
+      return run - rounded * radius > 1e-6;
+    })
+    .map((side) => sidesAlong[along][side]);
 }

@@ -132,14 +132,16 @@ export interface CylinderBlock extends BlockBase {
   readonly along: Axis;
 }
 
-export type UprightCorner = "front-left" | "front-right" | "back-right" | "back-left";
+/** A corner of the outline, called as if the block were drawn upwards. */
+export type RoundedCorner = "front-left" | "front-right" | "back-right" | "back-left";
 
-/** A box with some of its upright corners rounded. */
+/** A box with some corners rounded of the outline that is drawn along an axis. */
 export interface RoundedBlock extends BlockBase {
   readonly kind: "rounded";
   readonly size: Place;
   readonly radius: Mm;
-  readonly corners: readonly UprightCorner[];
+  readonly along: Axis;
+  readonly corners: readonly RoundedCorner[];
 }
 
 /** Upright; `base` and `top` are diameters, `at` the lowest corner of the box round it. A top of 0 is a cone. */

@@ -1,5 +1,6 @@
-import type { Mm } from "../plane/types.ts";
-import type { Axis, BlockSpec, Place } from "../project/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
+import { outlineSize } from "../project/rounded-corners.ts";
+import type { Axis, BlockSpec, Place, RoundedBlock } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
 
 /**
@@ -39,8 +40,8 @@ function fitBlock(
     case "wedge":
       return { ...block, at: move(block.at), size: times(block.size, share) };
     case "rounded": {
-      const radius = block.radius * ((share[0] + share[1]) / 2);
-      return { ...block, at: move(block.at), size: times(block.size, share), radius };
+      const size = times(block.size, share);
+      return { ...block, at: move(block.at), size, radius: fitRadius(block, size, share) };
     }
     case "prism": {
       const along = axisNumber[block.along];
@@ -104,4 +105,24 @@ function moveRound(
   return move(centre).map(
     (part, axis) => part - (across.includes(axis) ? (diameter * round) / 2 : 0),
   ) as unknown as Place;
+}
+
+/** A side that is round from end to end stays so; any other radius takes the share between both axes. */
+function fitRadius(block: RoundedBlock, size: Place, share: Place): Mm {
+  const shares = outlineSize(share, block.along);
+  const [most, fitted] = [block.size, size].map((each) => {
+    const runs = outlineSize(each, block.along);
+    return runs.map((run, axis) => run / Math.max(1, roundedOn(block, axis)));
+  }) as [number[], number[]];
+  const full = most.findIndex((limit) => Math.abs(limit - block.radius) < 1e-6);
+  const mean = block.radius * ((shares[0] + shares[1]) / 2);
+  return Math.min(full < 0 ? mean : fitted[full]!, ...fitted);
+}
+
+/** How many rounded corners share a side along one axis of the outline. */
+function roundedOn({ corners }: RoundedBlock, axis: number): Count {
+  const sides = axis === 0 ? ["front", "back"] : ["left", "right"];
+  return Math.max(
+    ...sides.map((side) => corners.filter((corner) => corner.split("-").includes(side)).length),
+  );
 }

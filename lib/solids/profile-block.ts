@@ -2,6 +2,12 @@ import { rectangleLoop } from "../plane/rectangle.ts";
 import type { Loop, Mm, Point, Segment } from "../plane/types.ts";
 import { polygonArea } from "../plane/polygon-area.ts";
 import { line, reverseSegment } from "../plane/segments.ts";
+import {
+  drawnLength,
+  outlineSize,
+  sidesAlong,
+  type OutlineSide,
+} from "../project/rounded-corners.ts";
 import type { Axis, BlockSpec, FrustumBlock, RoundedBlock, WedgeBlock } from "../project/types.ts";
 
 /** A block as an outline drawn along an axis: every kind but the frustum. */
@@ -30,7 +36,8 @@ export function profileBlock(block: Exclude<BlockSpec, FrustumBlock>): Profile {
     }
     case "rounded": {
       const { loop, sides } = roundedOutline(block);
-      return drawn(block.at, "z", block.size[2], loop, sides);
+      const words = sides.map((side) => (side === "around" ? side : sidesAlong[block.along][side]));
+      return drawn(block.at, block.along, drawnLength(block.size, block.along), loop, words);
     }
     case "prism": {
       const corners = closed(block.outline);
@@ -108,7 +115,8 @@ function drawn(
 const closed = (corners: readonly Point[]): Loop =>
   corners.map((corner, i) => line(corner, corners[(i + 1) % corners.length]!));
 
-function roundedOutline({ size: [width, depth], radius, corners }: RoundedBlock) {
+function roundedOutline({ size, radius, along, corners }: RoundedBlock) {
+  const [width, depth] = outlineSize(size, along);
   const at = [
     { corner: "front-left", point: [0, 0], into: [0, 1], out: [1, 0], side: "front" },
     { corner: "front-right", point: [width, 0], into: [-1, 0], out: [0, 1], side: "right" },
@@ -121,7 +129,7 @@ function roundedOutline({ size: [width, depth], radius, corners }: RoundedBlock)
   ];
   const isRound = at.map(({ corner }) => corners.includes(corner));
   const loop: Segment[] = [];
-  const sides: string[] = [];
+  const sides: (OutlineSide | "around")[] = [];
   at.forEach(({ point, into, out, side }, i) => {
     const next = at[(i + 1) % 4]!;
     const start = isRound[i] ? shifted(point, out, radius) : point;

@@ -1,6 +1,7 @@
 import type { Count, Mm, Point } from "../plane/types.ts";
 import { seededRandom, type Random } from "../plane/random.ts";
-import type { BlockSpec, Place, UprightCorner } from "../project/types.ts";
+import { allCorners, outlineSize } from "../project/rounded-corners.ts";
+import type { BlockSpec, Place } from "../project/types.ts";
 
 /** Most blocks in one random form. */
 const most: Count = 8;
@@ -47,10 +48,11 @@ function randomBlock(id: string, random: Random, grid: Mm): BlockSpec {
       return { ...common, kind: "cylinder", diameter: size(), length: size(), along };
     }
     case "rounded": {
-      const [width, depth, height] = [size(), size(), size()];
-      const radius = Math.min(width, depth) / pick([2, 3, 4]);
-      const corners = upright.filter(() => random() < 0.6);
-      return { ...common, kind: "rounded", size: [width, depth, height], radius, corners };
+      const sizes: Place = [size(), size(), size()];
+      const along = pick(["z", "z", "x", "y"] as const);
+      const radius = Math.min(...outlineSize(sizes, along)) / pick([2, 3, 4]);
+      const corners = allCorners.filter(() => random() < 0.6);
+      return { ...common, kind: "rounded", size: sizes, radius, along, corners };
     }
     case "frustum": {
       const [base, top] = [size(), pick([0, size(), size()])];
@@ -60,8 +62,6 @@ function randomBlock(id: string, random: Random, grid: Mm): BlockSpec {
       return { ...common, kind: "box", size: [size(), size(), size()] };
   }
 }
-
-const upright: readonly UprightCorner[] = ["front-left", "front-right", "back-right", "back-left"];
 
 /** A bay, an L or a triangle, walked either way round. */
 function randomOutline(size: () => Mm, random: Random): readonly Point[] {

@@ -27,6 +27,7 @@ const blocks: readonly BlockSpec[] = [
   {
     ...base,
     kind: "rounded",
+    along: "z",
     size: [90, 60, 15],
     radius: 12,
     corners: ["front-left", "back-right"],

@@ -175,7 +175,11 @@ const rows: readonly (readonly [Readonly<Record<string, string | null>>, string]
   ],
   [
     block("{rounded: {size: [9, 9, 4], radius: 2, corners: [front/top]}}"),
-    '6 solids.pad.blocks.slab.rounded.corners.0: expected one of front-left, front-right, back-right, back-left, got "front/top". Write one of front-left, front-right, back-right, back-left.',
+    '6 solids.pad.blocks.slab.rounded.corners.0: expected one of front-left, front-right, back-right, back-left, front-underside, back-underside, back-top, front-top, left-underside, right-underside, right-top, left-top, got "front/top". Write one of front-left, front-right, back-right, back-left, front-underside, back-underside, back-top, front-top, left-underside, right-underside, right-top, left-top.',
+  ],
+  [
+    block("{rounded: {size: [9, 9, 4], radius: 2, along: x, corners: [front-top, front-left]}}"),
+    "6 solids.pad.blocks.slab.rounded.corners: names front-left, which a block rounded along x has not. Use some of front-underside, back-underside, back-top, front-top.",
   ],
   [
     block("a box"),

@@ -117,6 +117,29 @@ describe("round cushions", () => {
 
   // Don Casey, Sailboat canvas handbook, International Marine / McGraw-Hill, ISBN 0-07-013391-3,
   // bull-nosed cushions: main piece = top + front + bottom wrap + 1 in; side both measures + 1 in.
+  test("a bull-nosed cushion is the same as one block with its front edges rounded", () => {
+    const [width, depth, thick] = [22, 20, 4];
+    const nosed = {
+      kind: "rounded",
+      id: "pad",
+      at: [0, 0, 0],
+      foam: null,
+      size: inches(width, depth, thick),
+      radius: (thick / 2) * inch,
+      along: "x",
+      corners: ["front-left", "back-left"],
+    } as const;
+    const { cover, foam } = makeCover([nosed], {
+      panels: listPanels(["pad/top", "pad/around", "pad/underside"], ["pad/left"], ["pad/right"]),
+    });
+    const wrap = 2 * (depth - thick / 2) + (Math.PI * thick) / 2;
+    expectCut(cutInches(pieceNamed(cover, "pad/top")), [width + 1, wrap + 1]);
+    expectCut(cutInches(pieceNamed(cover, "pad/left")), [depth + 1, thick + 1]);
+    // Half a disc in the place of a square of foam at the nose.
+    const side = depth * thick - (thick * thick) / 2 + (Math.PI * thick * thick) / 8;
+    expect(foam.volume / inch ** 3).toBeCloseTo(width * side, 6);
+  });
+
   test("a bull-nosed cushion has one main piece round its nose", () => {
     const [width, depth, thick] = [22, 20, 4];
     const { cover } = makeCover(
