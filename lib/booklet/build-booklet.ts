@@ -86,7 +86,10 @@ const allPieces = ({ covers, pieces }: Plan): readonly CoverPiece[] => [
   ...pieces.map((piece) => ({ piece, cover: null })),
 ];
 
-/** Each part of the work starts a sheet; within a part the pages run on where there is room. The record starts one too: it is kept in the archive. */
+/**
+ * What to read first, what is needed, the steps, the record for the archive and the risk assessment
+ * start a sheet, for they are handed out or copied by themselves. All else runs on where there is room.
+ */
 const placePages = (pages: readonly BookletPage[]): readonly PlacedPage[] =>
   pages.map((page, i) => ({ ...page, startsSheet: startsSheet(page, pages[i - 1]) }));
 
@@ -96,17 +99,7 @@ function startsSheet({ kind }: BookletPage, before: BookletPage | undefined): bo
   return partOf[kind] !== partOf[before.kind] && before.kind !== "words";
 }
 
-type Part =
-  | "front"
-  | "start"
-  | "material"
-  | "ways"
-  | "pieces"
-  | "cutting"
-  | "steps"
-  | "end"
-  | "record"
-  | "risk";
+type Part = "front" | "start" | "material" | "steps" | "record" | "risk";
 
 const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   cover: "front",
@@ -114,13 +107,13 @@ const partOf: Readonly<Record<BookletPage["kind"], Part>> = {
   words: "start",
   materials: "material",
   foam: "material",
-  ways: "ways",
-  piece: "pieces",
-  lay: "cutting",
-  cuts: "cutting",
+  ways: "material",
+  piece: "material",
+  lay: "material",
+  cuts: "material",
   steps: "steps",
-  finish: "end",
-  serve: "end",
+  finish: "steps",
+  serve: "steps",
   risk: "risk",
   record: "record",
   sources: "record",

@@ -36,7 +36,9 @@ export function buildWays(
   const chosen = ways.find((way) => way.isChosen);
   const views = [`solid/${solid}`, `solid/${solid}/behind`];
   const map = mapOf(solid, figures);
-  const room = wayRoom(Math.max(0, ...ways.map((way) => way.panels.length)));
+  // The map has the chosen way laid flat already.
+  const pictured = ways.length < 2 ? [] : ways.filter((way) => map === null || !way.isChosen);
+  const room = wayRoom(Math.max(0, ...pictured.map((way) => way.panels.length)));
   const drawings = map === null ? views.map((id) => firstFigure(figures, [id], viewRoom)) : [map];
   return {
     kind: "ways",
@@ -46,12 +48,9 @@ export function buildWays(
     table: ways.length < 2 ? null : compare(ways, `ways-${slugOf(solid)}-table`, format),
     reasons: chosen?.reasons ?? [],
     figures: drawings.filter((figure) => figure !== null),
-    ways:
-      ways.length < 2
-        ? []
-        : ways
-            .map(({ id }) => firstFigure(figures, [`ways/${solid}/${id}`], room))
-            .filter((figure) => figure !== null),
+    ways: pictured
+      .map(({ id }) => firstFigure(figures, [`ways/${solid}/${id}`], room))
+      .filter((figure) => figure !== null),
     proof: refolds.ok
       ? "Folded back up by calculation, the panels give the outside of the foam exactly, edge for edge."
       : `Folded back up by calculation, the panels miss by up to ${format.length(refolds.worst)}.`,
