@@ -4,13 +4,13 @@ import { buildFaces } from "./build-faces.ts";
 import { findJoints } from "./find-joints.ts";
 import { findRegions } from "./find-regions.ts";
 import { measureVolume } from "./measure-volume.ts";
-import { meshBlock, type BlockMesh } from "./mesh-block.ts";
+import type { BlockMesh } from "./mesh-block.ts";
 import { sharedVolume, uniteMeshes, type KernelMesh } from "./mesh-kernel.ts";
+import { meshUnion } from "./mesh-union.ts";
 import { nameRegions } from "./name-regions.ts";
 import { add3, scale3, subtract3 } from "./points3.ts";
 import { straightenSlits } from "./straighten-slits.ts";
 import { traceLoops } from "./trace-loops.ts";
-import { unionMesh } from "./union-mesh.ts";
 import type { Joint, Point3, Solid, SolidBlock, SolidMesh } from "./types.ts";
 
 export interface SolidOptions {
@@ -28,8 +28,7 @@ export function buildSolid(
   spec: Pick<SolidSpec, "id" | "foam" | "blocks">,
   { densities = {}, ups = {} }: SolidOptions = {},
 ): Solid {
-  const meshes = spec.blocks.map(meshBlock);
-  const rough = unionMesh(meshes);
+  const { meshes, union: rough } = meshUnion(spec.blocks);
   const { regions, edges: halfEdges, regionOf } = findRegions(rough);
   const mesh = straightenSlits(rough, halfEdges, regions);
   const { named, order } = nameRegions(mesh, regions, spec.blocks, meshes, ups);

@@ -28,8 +28,10 @@ export interface BlockTriangle {
 /** Facets stray this far from a curved side; true lengths never come from facets. */
 const facetTolerance: Mm = 0.25;
 
-export function meshBlock(block: BlockSpec): BlockMesh {
-  const mesh = block.kind === "frustum" ? meshFrustum(block) : meshProfile(profileBlock(block));
+/** @param finer how many times the usual number of facets round a curve */
+export function meshBlock(block: BlockSpec, finer: Count = 1): BlockMesh {
+  const mesh =
+    block.kind === "frustum" ? meshFrustum(block, finer) : meshProfile(profileBlock(block), finer);
   return { ...mesh, points: mesh.points.map(snap) };
 }
 
@@ -38,12 +40,12 @@ const snap = (point: Point3): Point3 =>
   point.map((part) => Math.round(part * 1e7) / 1e7) as unknown as Point3;
 
 /** Chords for a full circle: a multiple of eight, so that quarter points are corners. */
-export function circleFacets(radius: Mm): Count {
+function circleFacets(radius: Mm): Count {
   const wanted = Math.PI / Math.acos(1 - Math.min(1, facetTolerance / radius));
   return Math.min(160, Math.max(32, 8 * Math.ceil(wanted / 8)));
 }
 
-function meshProfile(profile: Profile): BlockMesh {
+function meshProfile(profile: Profile, finer: Count): BlockMesh {
   const ring: { point: Point; side: Count; facet: Count }[] = [];
   const sides: BlockSide[] = [];
   const { loop, sides: names, height } = profile;
@@ -59,7 +61,7 @@ function meshProfile(profile: Profile): BlockMesh {
   let facet = 0;
   loop.forEach((segment, i) => {
     const side = sideOf(i);
-    const chords = segment.kind === "line" ? 1 : chordsOf(segment);
+    const chords = segment.kind === "line" ? 1 : finer * chordsOf(segment);
     for (let chord = 0; chord < chords; chord++, facet++) {
       ring.push({
         point: chord === 0 ? segment.from : pointAlong(segment, chord / chords),
@@ -153,9 +155,9 @@ export function planeSurface(origin: Point3, normal: Direction): Surface {
   return { kind: "plane", origin, across, rise: unit3(cross3(normal, across)) };
 }
 
-function meshFrustum({ at, base, top, height }: FrustumBlock): BlockMesh {
+function meshFrustum({ at, base, top, height }: FrustumBlock, finer: Count): BlockMesh {
   const wide = Math.max(base, top) / 2;
-  const n = circleFacets(wide);
+  const n = finer * circleFacets(wide);
   const centre: Point3 = [at[0] + wide, at[1] + wide, at[2]];
   const ringAt = (radius: Mm, z: Mm): Point3[] =>
     Array.from({ length: n }, (_, i) => {

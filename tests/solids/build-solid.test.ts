@@ -345,6 +345,14 @@ const once: readonly { readonly fault: string; readonly blocks: readonly BlockSp
       frustum("b7", 261.1, 74.7, 398.8, [139.5, 221.8, 3.9]),
     ],
   },
+  {
+    fault:
+      "facets crossed where two rims clear one another by a tenth of a millimetre (seed 50038)",
+    blocks: [
+      frustum("b1", 350, 130, 70, [40, 120, 230]),
+      frustum("b2", 80, 120, 390, [30, 190, 190]),
+    ],
+  },
 ];
 describe("forms that once went wrong", () => {
   test.each(once)("come out right: $fault", ({ blocks }) => {
@@ -361,4 +369,18 @@ describe("forms that once went wrong", () => {
       }
     }
   });
+});
+
+test("a round hole that clears the rim by a tenth of a millimetre is a whole circle", () => {
+  // The upright cone is cut at z = 230 in a circle of radius 40 + 20 · 40 / 390; its middle lies
+  // √(125² + 45²) from that of the disc of radius 175, so that 0.095 mm are left between the two.
+  const solid = solidOf(
+    frustum("disc", 350, 130, 70, [40, 120, 230]),
+    frustum("leg", 80, 120, 390, [30, 190, 190]),
+  );
+  const under = solid.faces.find(({ id }) => id === "disc/underside")!;
+  const radius = 40 + (20 * 40) / 390;
+  expect(175 - Math.hypot(125, 45) - radius).toBeCloseTo(0.095, 3);
+  expect(under.loops.length).toBe(2);
+  expect(under.area).toBeCloseTo(Math.PI * (175 ** 2 - radius ** 2), 6);
 });
