@@ -14,7 +14,7 @@ export const checkOpening: Check = ({ covers, solids, project, format: { length 
     return [
       {
         id: `opening-small/${solid}`,
-        severity: "warning",
+        severity: "note",
         about: `solid/${solid}`,
         message:
           `The opening ${opening.isProposed ? "" : "you chose "}spans a girth of ${length(opening.girth)}. The foam is ${length(opening.needed)} round at its ` +
