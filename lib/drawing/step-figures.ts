@@ -9,6 +9,7 @@ import { drawHem } from "./draw-hem.ts";
 import { drawLayers } from "./draw-layers.ts";
 import { drawMarking } from "./draw-marking.ts";
 import { drawMethod } from "./draw-method.ts";
+import { drawNeatening } from "./draw-neatening.ts";
 import { drawParts } from "./draw-parts.ts";
 import { drawPiped } from "./draw-piped.ts";
 import { drawPiping } from "./draw-piping.ts";
@@ -63,6 +64,7 @@ const finders: Readonly<Record<string, Finder>> = {
     return plan ? (limits) => drawBoards(input, plan, { number: Number(number), limits }) : null;
   },
   method: (input, [what]) => {
+    if (what === "neaten") return (limits) => drawNeatening(input, limits);
     const id = what === "clip" ? "method/clip" : "method/seam";
     return (limits) => drawMethod(input, id, limits);
   },

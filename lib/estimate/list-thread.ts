@@ -1,6 +1,7 @@
 import type { Mm, Ratio } from "../plane/types.ts";
 import type { FabricStock, Unit } from "../project/types.ts";
 import { clothClass, heaviestCloth, layerThickness, stitchFor } from "./cloth-class.ts";
+import { neatenRatio, neateningOf, rawEdges } from "./neaten-edges.ts";
 import { looseLength, pipedLength, sewnLength } from "./seam-total.ts";
 import { threadLength, threadWaste } from "./thread-length.ts";
 import { bobbinShare, flatThreadRatio, threadRatio } from "./thread-ratio.ts";
@@ -23,7 +24,16 @@ export function listThread(work: Work): Material[] {
     thickness: thickest === null ? null : layers * thickest,
     stitch: stitchFor(work),
   });
-  const perCopy = threadLength(rows, ratio);
+  const neatened = (["zigzag", "overedge"] as const).map((how) => ({
+    how,
+    length: work.covers
+      .filter((cover) => neateningOf(cover, work) === how)
+      .reduce((sum, cover) => sum + rawEdges(cover), 0),
+    ratio: neatenRatio(how, thickest),
+  }));
+  const perCopy =
+    threadLength(rows, ratio) +
+    neatened.reduce((sum, edge) => sum + threadLength(edge.length, edge.ratio), 0);
   const quantity = perCopy * project.copies;
   const runs = [
     [seams, "of seam"],
@@ -34,6 +44,12 @@ export function listThread(work: Work): Material[] {
   const sewn = runs
     .filter(([length]) => length > 0)
     .map(([length, why]) => `${format.length(roundUp(length, project.units))} ${why}`);
+  const neatenedWords = neatened
+    .filter(({ length }) => length > 0)
+    .map(
+      ({ how, length, ratio: times }) =>
+        `; ${format.length(roundUp(length, project.units))} of edge neatened by ${how} takes ${Number(times.toFixed(1))} times its length`,
+    );
   return [
     {
       id: "thread",
@@ -45,7 +61,8 @@ export function listThread(work: Work): Material[] {
       have: 0,
       buy: quantity,
       basis:
-        `${sewn.join(", ")}. ${ratioWords(ratio, thickest === null ? null : layers * thickest)}; ` +
+        `${sewn.join(", ")}. ${ratioWords(ratio, thickest === null ? null : layers * thickest)}` +
+        `${neatenedWords.join("")}; ` +
         `${threadWaste * 100} % more is for ends and unpicking. ${bobbinShare * 100} % goes on bobbins.`,
       price: null,
       group: "thread",

@@ -85,6 +85,7 @@ export function resolveCover(
     ),
     up: Object.fromEntries(up),
     anchor: raw.anchor ?? null,
+    ...(raw.neaten === undefined ? {} : { neaten: raw.neaten }),
   };
 }
 

@@ -270,6 +270,10 @@ const cover = part.record(
       .oneOf(["pad", "tacks", "seam"])
       .meta({ description: "How cloth over an inward corner is held down" })
       .optional(),
+    neaten: part
+      .oneOf(["zigzag", "overedge"])
+      .meta({ description: "Stitch that keeps raw edges from fraying; they are left raw without" })
+      .optional(),
   },
   "a cover with its fabric",
   "Write cover: and fabric: below it",

@@ -180,6 +180,8 @@ export interface CoverSpec {
   /** Face names whose print the author turned: the name of a face and the direction of its up. */
   readonly up: Readonly<Record<string, UpDirection>>;
   readonly anchor: "pad" | "tacks" | "seam" | null;
+  /** How raw edges are kept from fraying; left raw where absent. */
+  readonly neaten?: "zigzag" | "overedge";
 }
 
 export type UpDirection = "up" | "down" | "front" | "back" | "left" | "right";

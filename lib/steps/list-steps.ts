@@ -8,6 +8,7 @@ import { listFoamCutting } from "./list-foam-cutting.ts";
 import { listGlueUp } from "./list-glue-up.ts";
 import { listLengths } from "./list-lengths.ts";
 import { listLoose } from "./list-loose.ts";
+import { listNeatening } from "./list-neatening.ts";
 import { listPiping } from "./list-piping.ts";
 import { listSewing } from "./list-sewing.ts";
 import { listWood } from "./list-wood.ts";
@@ -22,6 +23,7 @@ const parts: readonly (readonly [name: string, list: (work: Work) => readonly St
   ["cut the foam", listFoamCutting],
   ["glue up the blocks", listGlueUp],
   ["cut the cloth", listCutting],
+  ["neaten the edges", listNeatening],
   ["cut webbing, cord and chain", listLengths],
   ["hem loose pieces", listLoose],
   ["sew on what a seam will trap", listAttaching],

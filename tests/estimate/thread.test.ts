@@ -1,5 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { computePlan } from "../../lib/booklet/compute-plan.ts";
+import type { Plan } from "../../lib/booklet/types.ts";
+import { neatenRatio } from "../../lib/estimate/neaten-edges.ts";
+import { readProjects } from "../../lib/project/read-projects.ts";
 import { stitchesPerInch } from "../../lib/estimate/stitches-per-inch.ts";
 import { threadLength, threadWaste } from "../../lib/estimate/thread-length.ts";
 import {
@@ -134,3 +138,46 @@ describe("thread for a length of seam", () => {
     expect(threadRatio("301", { thickness: 3, stitch: inch / 8 })).toBeCloseTo(3.89, 2);
   });
 });
+
+describe("neatened edges", () => {
+  // Coats average table, from memory: 304 takes 7.0 and 504 takes 14; the 504 formula as above, worked by hand for
+  // 5 mm and cloth of 1 mm at 2.5 mm a stitch: 3 + 4 · (6 / 25.4) · 10.16 = 12.6, so the table's 14 is bought
+  test("take thread by the stitch", () => {
+    expect(neatenRatio("zigzag", 1)).toBe(7);
+    expect(neatenRatio("overedge", 1)).toBe(14);
+    expect(neatenRatio("overedge", 3)).toBeCloseTo(3 + (4 * 8) / 2.5, 9);
+  });
+
+  test("add a round of every panel to the thread of a cover, and a step before the seams", () => {
+    const [raw, neat] = ["", "neaten: zigzag"].map((key) => planOf(boxPad(key)));
+    const thread = (plan: Plan) => plan.materials.find(({ id }) => id === "thread")!.quantity;
+    // A box of 40 × 30 × 10 cm in six pieces has 12 edges, each on two pieces: 2 · 4 · (40 + 30 + 10) cm.
+    expect(thread(neat!) - thread(raw!)).toBeCloseTo(threadLength(6400, 7), 6);
+    const steps = neat!.steps.map(({ id }) => id);
+    expect(steps.indexOf("neaten-pad")).toBe(steps.indexOf("mark-pad") + 1);
+    expect(raw!.steps.map(({ id }) => id)).not.toContain("neaten-pad");
+  });
+});
+
+const sides = ["top", "underside", "front", "back", "left", "right"];
+const boxPad = (key: string): string => `---
+title: Box pad
+units: cm
+stock: {cloth: {kind: fabric, width: 140}}
+solids:
+  pad:
+    blocks: {block: {box: [40, 30, 10]}}
+    cover:
+      fabric: cloth
+      seamAllowance: 1
+      panels: [${sides.map((side) => `{name: ${side}, faces: [block/${side}]}`).join(", ")}]
+      closing: {kind: hand-sewn}
+      ${key}
+---
+`;
+
+function planOf(text: string): Plan {
+  const { projects, faults } = readProjects([{ file: "content/pad.md", text }]);
+  expect(faults).toEqual([]);
+  return computePlan(projects[0]!);
+}

@@ -132,6 +132,7 @@ describe("reading a sound project", () => {
       attach: [{ id: "loop", piece: "loop", on: "wing/side-2", at: ["centre", inch] }],
       up: { "base/top": "left", "ramp/slope": "back" },
       anchor: "tacks",
+      neaten: "overedge",
     });
     expect(pillow?.cover).toMatchObject({
       ease: [0, 0, 0],
@@ -193,13 +194,13 @@ describe("reading a sound project", () => {
 
   test("words come apart at boxes and figures, with their lines", () => {
     expect(read("every-key").words.map(({ kind, line }) => [kind, line])).toEqual([
-      ["prose", 72],
-      ["figure", 74],
-      ["caution", 77],
-      ["tip", 81],
-      ["step", 85],
-      ["before", 89],
-      ["prose", 92],
+      ["prose", 73],
+      ["figure", 75],
+      ["caution", 78],
+      ["tip", 82],
+      ["step", 86],
+      ["before", 90],
+      ["prose", 93],
     ]);
   });
 
@@ -214,7 +215,7 @@ describe("reading a sound project", () => {
     });
     expect(fault).toBeInstanceOf(ProjectError);
     const word = placeFault(project, { field: "words.4", fault: "is not a step", fix: "Mend it" });
-    expect(word.line).toBe(85);
+    expect(word.line).toBe(86);
     expect(fault.message).toBe(
       "content/every-key.md:42 solids.bench.cover.panels.1: cannot lie flat. Take base/top out.",
     );
