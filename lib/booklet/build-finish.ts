@@ -37,6 +37,7 @@ export function buildFinish(plan: Plan, format: Format): FinishPage | null {
                 ? "without squeezing"
                 : `squeezed by ${format.percent(opening.give)}`,
           },
+          { label: "Why there", value: opening.reason },
         ]),
     ...(closing === null
       ? []

@@ -8,6 +8,7 @@ import { makeLoosePiece } from "../seams/make-pieces.ts";
 import { splitForClosing } from "../seams/split-for-closing.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import { buildSolid } from "../solids/build-solid.ts";
+import { partEdge } from "../solids/part-edge.ts";
 import type { Solid } from "../solids/types.ts";
 import { listStepFaults } from "../steps/list-step-faults.ts";
 import { listSteps } from "../steps/list-steps.ts";
@@ -21,12 +22,13 @@ import type { Plan } from "./types.ts";
 export function computePlan(given: Project): Plan {
   const format = makeFormat(given);
   const project = addLoosePads(given, (spec) => buildForm(given, spec), format);
-  const solids = project.solids.map((spec) => buildForm(project, spec));
+  const forms = project.solids.map((spec) => buildForm(project, spec));
   const built = project.solids.flatMap((spec, i) =>
     spec.cover === null
       ? []
-      : [coverForm(project, { ...spec, cover: spec.cover }, solids[i]!, format.length)],
+      : [coverForm(project, { ...spec, cover: spec.cover }, forms[i]!, format.length)],
   );
+  const solids = forms.map((form) => partForm(form, built));
   const unlaid = built.flatMap(({ cover }) => (cover === null ? [] : [cover]));
   const pieces = loosePieces(project);
   const { lays, covers } = planLays(project, unlaid, pieces, solids);
@@ -64,6 +66,12 @@ function buildForm(project: Project, spec: SolidSpec): Solid {
   );
   const solid = buildSolid(spec, { densities, ups: spec.cover?.up ?? {} });
   return spec.cover === null ? solid : splitForClosing(solid, spec.cover, "").solid;
+}
+
+/** A round edge that the cover leaves open for a share of its length is two edges from here on. */
+function partForm(form: Solid, built: readonly { readonly cover: Cover | null }[]): Solid {
+  const part = built.find(({ cover }) => cover?.solid === form.id)?.cover?.opening?.part ?? null;
+  return part === null ? form : partEdge(form, part);
 }
 
 function coverForm(

@@ -138,6 +138,7 @@ function jsonCover(cover: Cover | null, solid: Solid, lays: readonly Lay[]): Cov
             needed: opening.needed,
             give: opening.give,
             fits: opening.fits,
+            reason: opening.reason,
           },
     refolds: { ok: refolds.ok, worst: refolds.worst },
     closing:

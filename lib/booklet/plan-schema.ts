@@ -71,7 +71,14 @@ const solid = z.strictObject({
   seams: list(seam),
   ways: list(way),
   opening: z
-    .strictObject({ run: mm, girth: mm, needed: mm, give: z.number(), fits: z.boolean() })
+    .strictObject({
+      run: mm,
+      girth: mm,
+      needed: mm,
+      give: z.number(),
+      fits: z.boolean(),
+      reason: z.string(),
+    })
     .nullable(),
   refolds: z.strictObject({ ok: z.boolean(), worst: mm }).nullable(),
   closing: z

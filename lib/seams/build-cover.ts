@@ -55,23 +55,23 @@ export function buildCover(
     { ups: cover.up },
   );
   const split = splitForClosing(whole, cover, field);
-  const fitted = split.solid;
-  const read = nameEdges(fitted, cover, field);
-  const named = {
-    ...read,
-    faults: [...split.faults, ...read.faults, ...findUpFaults(cover, fitted, field)],
-  };
-  const chosen = choosePanels(fitted, foam, {
+  const read = nameEdges(split.solid, cover, field);
+  const chosen = choosePanels(split.solid, foam, {
     cover,
     cloth,
-    named,
+    named: {
+      ...read,
+      faults: [...split.faults, ...read.faults, ...findUpFaults(cover, split.solid, field)],
+    },
     parted: split.edge,
     ends: split.ends,
     hardness,
     field,
   });
-  if ("faults" in chosen) return { cover: null, fitted, faults: chosen.faults };
-  const { ways, plan } = chosen;
+  if ("faults" in chosen) return { cover: null, fitted: split.solid, faults: chosen.faults };
+  const { ways, plan, solid: fitted } = chosen;
+  // A seam that the opening parts is piped along both its stretches.
+  const named = nameEdges(fitted, cover, field);
   const panels = prefixed(ways[0]!, prefix).panels;
   const print = placePrint(cover.print ?? { centre: [], match: [] }, fitted, panels, {
     cloth,

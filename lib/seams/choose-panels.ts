@@ -1,11 +1,13 @@
 import { findWays } from "../panels/find-ways.ts";
-import type { Way } from "../panels/types.ts";
+import type { Panel, Way } from "../panels/types.ts";
 import type { Mm, Ratio } from "../plane/types.ts";
 import type { CoverSpec, FabricStock, Fault } from "../project/types.ts";
+import { partEdge, partSide } from "../solids/part-edge.ts";
 import type { Solid } from "../solids/types.ts";
 import { chooseOpen } from "./choose-open.ts";
 import type { NamedEdges } from "./name-edges.ts";
-import { measureOpening, priceInSight, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
+import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
+import { priceInSight } from "./price-in-sight.ts";
 
 export interface PanelOptions {
   readonly cover: CoverSpec;
@@ -20,21 +22,45 @@ export interface PanelOptions {
 }
 
 /** Ways to panel the cover, the chosen one first, with the opening it has; or what stands in the way. */
-export type ChosenPanels =
-  | { readonly ways: readonly Way[]; readonly plan: OpeningPlan }
-  | { readonly faults: readonly Fault[] };
+export type ChosenPanels = Chosen | { readonly faults: readonly Fault[] };
+
+interface Chosen {
+  readonly ways: readonly Way[];
+  readonly plan: OpeningPlan;
+}
 
 /**
- * Panels and opening together. Where the program chooses both, and no seam of its panels lets the foam in
+ * Panels and opening together, and the solid they belong to: where a round seam is open for a share of its
+ * length, both stretches are edges of it.
+ */
+export function choosePanels(
+  fitted: Solid,
+  foam: Solid,
+  options: PanelOptions,
+): (Chosen & { readonly solid: Solid }) | { readonly faults: readonly Fault[] } {
+  const chosen = chooseWhole(fitted, foam, options);
+  if ("faults" in chosen) return chosen;
+  const { part } = chosen.plan;
+  if (part === null) return { ...chosen, solid: fitted };
+  const partPanel = (panel: Panel): Panel => ({
+    ...panel,
+    loops: panel.loops.map((loop) => loop.flatMap((side) => partSide(side, part))),
+  });
+  const ways = chosen.ways.map((way) => ({ ...way, panels: way.panels.map(partPanel) }));
+  return { ways, plan: chosen.plan, solid: partEdge(fitted, part) };
+}
+
+/**
+ * Where the program chooses both, and no seam of its panels lets the foam in
  * or only one in full view, they are chosen anew with seams where the foam would best go in.
  */
-export function choosePanels(fitted: Solid, foam: Solid, options: PanelOptions): ChosenPanels {
+function chooseWhole(fitted: Solid, foam: Solid, options: PanelOptions): ChosenPanels {
   const first = panelsWith(fitted, foam, options, new Set());
   if ("faults" in first || !first.plan.isProposed) return first;
   if (typeof options.cover.panels !== "string") return first;
   const anywhere = new Set(fitted.edges.map(({ id }) => id));
   const best = proposeOpening([], fitted, foam, options.hardness, anywhere);
-  const price = ({ edges }: OpeningPlan) => priceInSight(edges, fitted);
+  const price = ({ edges, part }: OpeningPlan) => (part?.share ?? 1) * priceInSight(edges, fitted);
   if (!best.fits || (first.plan.fits && price(best) > price(first.plan) * muchCheaper)) {
     return first;
   }

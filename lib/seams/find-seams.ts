@@ -1,4 +1,4 @@
-import type { Mm, Radians } from "../plane/types.ts";
+import type { Mm, Radians, Ratio } from "../plane/types.ts";
 import { cross, dot } from "../plane/points.ts";
 import { directionAlong } from "../plane/segments.ts";
 import type { Panel, PanelSide } from "../panels/types.ts";
@@ -127,6 +127,20 @@ function findCorners({ first, second }: SeamRun, isRing: boolean): SeamCorner[] 
     const clip = sameTurn && own > 0 ? null : own < other ? side.panel : second[i]!.panel;
     return [{ along: at, clip, turn: Math.abs(own) > Math.abs(other) ? own : other }];
   });
+}
+
+/**
+ * Ends of a seam that no corner marks on one of its panels, as where the open stretch of a round seam
+ * stops: shares 0 and 1 of its length.
+ */
+export function bareEnds({ first, second }: SeamRun, panels: readonly Panel[]): readonly Ratio[] {
+  const [next, before] = neighbours(panels);
+  const isBare = (a: PanelSide, b: PanelSide) => Math.abs(turnBetween(a, b)) < corner;
+  const [from, to] = [first[0]!, first.at(-1)!];
+  const starts = isBare(before.get(from)!, from) || isBare(second[0]!, next.get(second[0]!)!);
+  const last = second.at(-1)!;
+  const ends = isBare(to, next.get(to)!) || isBare(before.get(last)!, last);
+  return [...(starts ? [0] : []), ...(ends ? [1] : [])];
 }
 
 /** Turn of an outline from one side into the next, positive to the left: outward corners. */

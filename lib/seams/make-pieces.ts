@@ -7,7 +7,7 @@ import type { FabricStock, PieceSpec } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
 import { addAllowance } from "./add-allowance.ts";
 import { clipForPartner, clipInwardCorners } from "./clip-corners.ts";
-import type { SeamRun } from "./find-seams.ts";
+import { bareEnds, type SeamRun } from "./find-seams.ts";
 import type { PanelMark } from "./mark-attachments.ts";
 import { choosePatterns, markSeam } from "./mark-seams.ts";
 import type { Clip, Notch, Piece, PieceEdge, Seam } from "./types.ts";
@@ -50,7 +50,8 @@ export function makePieces(
   for (const [i, seam] of seams.entries()) {
     const run = runOf.get(seam.edges[0]!)!;
     const firstNumber = notches.length / 2 + 1;
-    notches.push(...markSeam(run, seam, { firstNumber, pattern: patterns[i]! }));
+    const ends = seam.state === "sewn" || seam.isRing ? [] : bareEnds(run, panels);
+    notches.push(...markSeam(run, seam, { firstNumber, pattern: patterns[i]!, ends }));
     clips.push(...clipForPartner(run, seam, allowance));
   }
   return panels.map((panel): Piece => {

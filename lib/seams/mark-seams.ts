@@ -40,10 +40,19 @@ export function choosePatterns(seams: readonly Pick<Seam, "length">[]): Count[] 
 export function markSeam(
   run: SeamRun,
   seam: Pick<Seam, "id" | "isRing">,
-  { firstNumber, pattern }: { readonly firstNumber: Count; readonly pattern: Count },
+  {
+    firstNumber,
+    pattern,
+    ends = [],
+  }: {
+    readonly firstNumber: Count;
+    readonly pattern: Count;
+    /** Ends that need a notch of their own: shares 0 and 1. */
+    readonly ends?: readonly Ratio[];
+  },
 ): { panel: string; notch: Notch }[] {
   const length = runLength(run.first);
-  const shares = chooseShares(length, seam.isRing, pattern);
+  const shares = [...chooseShares(length, seam.isRing, pattern), ...ends].toSorted((a, b) => a - b);
   return shares.flatMap((share, i) => {
     const number = firstNumber + i;
     // The partner's sides are listed in our order, but each runs the other way.

@@ -1,10 +1,12 @@
-import type { Mm } from "../plane/types.ts";
 import type { Panel, PanelSide } from "../panels/types.ts";
+import { distance3 } from "../solids/points3.ts";
 import { theFace } from "../solids/the-face.ts";
-import type { Face, Solid } from "../solids/types.ts";
+import type { Face, Solid, SolidEdge } from "../solids/types.ts";
 import { gaugeOpening, type Gauged, type Load } from "./gauge-opening.ts";
 import { growRun, runsRound } from "./list-runs.ts";
 import { smallestGirth } from "./measure-girth.ts";
+import { priceInSight } from "./price-in-sight.ts";
+import { shareRound } from "./share-round.ts";
 import type { Opening, WayOut } from "./types.ts";
 
 export type OpeningPlan = Omit<Opening, "seams">;
@@ -24,7 +26,8 @@ export function measureOpening(
   const load: Load = { needed: smallestGirth(foam).girth, hardness };
   const plan = gaugeOpening(edges, cover, load);
   const wayOut = plan.fits ? null : findWayOut(plan, seamsOf(panels), cover, { load, isFixed });
-  return { ...plan, isProposed: false, reason: "The author chose these seams.", wayOut };
+  const rings = edges.filter((id) => isRing(cover.edges.find((edge) => edge.id === id)!));
+  return { ...plan, isProposed: false, reason: reasonOf(rings, cover), wayOut, part: null };
 }
 
 /**
@@ -44,15 +47,17 @@ export function proposeOpening(
   const load: Load = { needed: smallestGirth(foam).girth, hardness };
   const tried = cover.faces.flatMap((face) =>
     runsRound(face, seamed).map(({ edges, corners }) => {
-      const plan = gaugeOpening(edges, cover, load);
-      return { plan, price: priceInSight(edges, cover) + corners, face };
+      const shared = edges.length > 1 ? null : shareRound(face, edges[0]!, cover, load);
+      const { plan, part, words } = shared ?? whole(edges, face, cover, load);
+      const price = (part?.share ?? 1) * priceInSight(edges, cover) + corners;
+      return { plan, part, words, price, face };
     }),
   );
   const fitting = tried.filter(({ plan }) => plan.fits);
   if (fitting.length > 0) {
-    const { plan, face } = fitting.reduce((a, b) => (b.price < a.price - 1e-6 ? b : a));
-    const words = `${countWords(plan)} at ${theFace(face.label)}`;
-    return proposed(plan, `${words}: the shortest opening, least in sight, that lets the foam in.`);
+    const { plan, part, words } = fitting.reduce((a, b) => (b.price < a.price - 1e-6 ? b : a));
+    const why = `${words}: the shortest opening, least in sight, that lets the foam in.`;
+    return { ...proposed(plan, why), part };
   }
   const widest = tried.toSorted((a, b) => b.plan.girth - a.plan.girth);
   for (const { plan, face } of widest.slice(0, mostGrown)) {
@@ -66,6 +71,12 @@ export function proposeOpening(
   return proposed(plan, `${words}: the widest there is, but still too small for the foam.`);
 }
 
+/** A run as it is, all of its seams open. */
+const whole = (edges: readonly string[], face: Face, cover: Solid, load: Load) => {
+  const plan = gaugeOpening(edges, cover, load);
+  return { plan, part: null, words: `${countWords(plan)} at ${theFace(face.label)}` };
+};
+
 /** So many of the widest runs are tried to be grown. @source our choice: bounds the work */
 const mostGrown = 6;
 
@@ -77,7 +88,21 @@ const proposed = (plan: Gauged, reason: string): OpeningPlan => ({
   isProposed: true,
   reason,
   wayOut: null,
+  part: null,
 });
+
+const isRing = ({ path }: SolidEdge): boolean => distance3(path[0]!, path.at(-1)!) < 1e-6;
+
+/** A face with one seam all round has no other that could be its hinge: that needs a word. */
+function reasonOf(rings: readonly string[], cover: Solid): string {
+  const loose = cover.faces.find(
+    ({ loops }) =>
+      loops.length === 1 && loops[0]!.length === 1 && rings.includes(loops[0]![0]!.edge),
+  );
+  if (loose === undefined) return "The author chose these seams.";
+  const face = theFace(loose.label);
+  return `The author chose ${face}. It has one seam all the way round and so no edge for a hinge: it comes off whole.`;
+}
 
 const countWords = ({ edges }: Gauged): string =>
   edges.length === 1 ? "One seam" : `${edges.length} seams`;
@@ -103,25 +128,4 @@ function findWayOut(
     .toSorted((a, b) => a.run - b.run);
   if (other === undefined) return null;
   return { kind: "instead", pairs: pairs(other.edges), run: other.run, girth: other.girth };
-}
-
-/**
- * What some open edges cost, in millimetres of an opening that nobody sees.
- *
- * @source our choice: a zip belongs underneath or at the back; on the front it is in everybody's sight
- */
-export function priceInSight(edges: readonly string[], cover: Solid): Mm {
-  const sights = new Map(cover.faces.map((face) => [face.id, sight(face)]));
-  return cover.edges
-    .filter(({ id }) => edges.includes(id))
-    .reduce((sum, { faces: [a, b], length }) => {
-      return sum + (length * (sights.get(a)! + sights.get(b)!)) / 2;
-    }, 0);
-}
-
-/** How much of a face is seen: an edge has half of each of its two. */
-function sight({ isVisible, normal }: Face): number {
-  if (!isVisible) return 1;
-  if (normal[1] > 0.9) return 1.3;
-  return normal[1] < -0.9 ? 5 : 3;
 }

@@ -11,6 +11,7 @@ import type {
 } from "../plane/types.ts";
 import type { PrintDirection } from "../project/types.ts";
 import type { Panel, RefoldProof, Way } from "../panels/types.ts";
+import type { EdgePart } from "../solids/part-edge.ts";
 
 /** Everything about one cover: how it is cut, sewn, opened and closed. */
 export interface Cover {
@@ -204,6 +205,8 @@ export interface Opening {
   readonly reason: string;
   /** What would let the foam in where the author's seams do not; null where nothing is amiss or nothing helps. */
   readonly wayOut: WayOut | null;
+  /** Where a round seam is parted into an open and a sewn stretch; null where whole seams are open. */
+  readonly part: EdgePart | null;
 }
 
 /** Seams to leave open as well, or in place of those the author left open. */

@@ -1,5 +1,6 @@
-import type { Count } from "../plane/types.ts";
-import type { Cover, PieceEdge, Seam } from "../seams/types.ts";
+import { distance } from "../plane/points.ts";
+import type { Count, Mm } from "../plane/types.ts";
+import type { Cover, Notch, PieceEdge, Seam } from "../seams/types.ts";
 
 /** The stretches of one panel's outline that belong to a seam, empty where no piece is known. */
 export function seamEdges(seam: Seam, panel: string, cover: Cover): readonly PieceEdge[] {
@@ -27,6 +28,25 @@ export function notchNumbers(seam: Seam, cover: Cover): readonly Count[] {
     .map(({ number }) => number);
   return [...new Set(numbers)].toSorted((one, other) => one - other);
 }
+
+/** Notches of other seams that lie at the ends of this one, as where a round seam is open from there on. */
+export function endNotches(seam: Seam, cover: Cover): readonly Count[] {
+  const isAt = (notch: Notch, { segments }: PieceEdge) =>
+    [segments[0]!.from, segments.at(-1)!.to].some((end) => distance(end, notch.at) < samePlace);
+  const numbers = cover.pieces
+    .filter(({ panel }) => panel !== null && seam.panels.includes(panel))
+    .flatMap(({ edges, notches }) => {
+      const own = edges.filter((edge) => edge.seam === seam.id);
+      return notches.filter(
+        (notch) => notch.seam !== seam.id && own.some((edge) => isAt(notch, edge)),
+      );
+    })
+    .map(({ number }) => number);
+  return [...new Set(numbers)].toSorted((one, other) => one - other);
+}
+
+/** Points nearer than this are one. */
+const samePlace: Mm = 1e-6;
 
 /** "notch 3", "notches 3 and 4", "notches 5 to 8". */
 export function notchWords(numbers: readonly Count[]): string {

@@ -6,7 +6,7 @@ import { countWords, mostWords, shortEnough } from "./count-words.ts";
 import { listWords } from "../units/list-words.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, panelWithLabel, seamName } from "./name-parts.ts";
-import { isCurved, notchNumbers, notchWords } from "./seam-edges.ts";
+import { endNotches, isCurved, notchNumbers, notchWords } from "./seam-edges.ts";
 import type { Step } from "./types.ts";
 
 /** Edges nearer in length than this are sewn without easing, in mm. */
@@ -114,7 +114,14 @@ function sew(seam: Seam, cover: Cover, straight: string | null, work: Work): str
       `Sew all the way round${foot}, on over the first stitches.`,
     ];
   }
-  const [first] = notchNumbers(seam, cover);
+  const numbers = notchNumbers(seam, cover);
+  const [from, to] = endNotches(seam, cover);
+  if (from !== undefined && to !== undefined) {
+    // Two ends on a circle leave two ways round: the notches between tell which.
+    const past = numbers.length === 0 ? "" : ` past ${notchWords(numbers)}`;
+    return [`Sew from notch ${from}${past} to notch ${to}, no further${foot}.`];
+  }
+  const [first] = numbers;
   const start =
     seam.corners.length > 0 && first !== undefined
       ? ` from the end nearer notch ${first}`
