@@ -97,12 +97,12 @@ function planFor(
 function joined(
   stock: SlabStock | SheetStock | BoardStock,
   size: readonly Mm[],
-  { length: say, sizes: saySizes }: Format,
+  { length: say, sizes: saySizes, step }: Format,
   plan: (sizes: readonly NamedSize[], options: CutOptions) => readonly CutPlan[],
 ): CutPlan | null {
   const sizes = stockSizes({ ...stock, size }, saySizes);
   const { leastOffcut } = stock;
-  const options = { say, ...(leastOffcut === undefined ? {} : { leastOffcut }) };
+  const options = { say, step, ...(leastOffcut === undefined ? {} : { leastOffcut }) };
   const named = sizes.map((each): NamedSize => ({ ...each, label: each.words }));
   return joinSizes(plan(named, options), sizes, stock.id);
 }

@@ -29,10 +29,21 @@ export interface CutOptions {
   readonly tries?: Count;
   /** Says a length in words. */
   readonly say?: (length: Mm) => string;
+  /** The smallest length that is printed: remedies ask for whole steps. */
+  readonly step?: Mm;
 }
 
+/** How remedies write lengths. */
+export type CutWords = Required<Pick<CutOptions, "say" | "step">>;
+
 /** A length in millimetres, for remedies where nothing better is given. */
-export const sayMillimetres = (length: Mm): string => `${Math.round(length * 10) / 10} mm`;
+const sayMillimetres = (length: Mm): string => `${Math.round(length * 10) / 10} mm`;
+
+/** The words asked for, or millimetres to a tenth. */
+export const cutWords = ({ say = sayMillimetres, step = 0.1 }: CutOptions): CutWords => ({
+  say,
+  step,
+});
 
 /** One plan for each kind of stock, with the pieces on hand first. */
 export function makePlans(

@@ -1,5 +1,6 @@
 import type { Count, Mm } from "../plane/types.ts";
 import type { CutJob, CutTree } from "./cut-job.ts";
+import type { CutWords } from "./make-plans.ts";
 import { nearestTrim } from "./nearest-trim.ts";
 import { type PackedCuts, itemsIn } from "./pack-cuts.ts";
 import type { Part, Shortfall } from "./types.ts";
@@ -19,7 +20,7 @@ export function nameShortage(
   job: CutJob,
   remake: (parts: readonly Part[]) => CutJob,
   parts: readonly Part[],
-  say: (length: Mm) => string,
+  words: CutWords,
 ): readonly Shortfall[] {
   const left = nameLeftOut(packed, job);
   const bought = packed.bins.filter((bin) => bin.isBought);
@@ -33,8 +34,8 @@ export function nameShortage(
     .map(({ label, count }) => `${count} more ${label}`)
     .join(" and ");
   const [only] = bought;
-  const least = bought.length === 1 && only !== undefined ? sayPiece(only.tree, job, say) : null;
-  const trim = nearestTrim(parts, remake, say);
+  const least = bought.length === 1 && only !== undefined ? sayPiece(only.tree, job, words) : null;
+  const trim = nearestTrim(parts, remake, words);
   const remedy = [`Get ${more}`, least, trim].filter((each) => each !== null).join(", or ");
   const short = [...new Set(lacking)].map((part) => ({
     part,
@@ -60,13 +61,13 @@ function nameLeftOut({ bins }: PackedCuts, job: CutJob): readonly Shortfall[] {
   }));
 }
 
-/** The smallest piece of stock that what is missing can be cut from, in words. */
-function sayPiece(tree: CutTree, job: CutJob, say: (length: Mm) => string): string {
+/** The smallest piece of stock that what is missing can be cut from, in words, rounded up. */
+function sayPiece(tree: CutTree, job: CutJob, { say, step }: CutWords): string {
   const ends = itemEnds(tree);
   const size = job.stocks[0]!.size.map((_, axis) =>
     Math.max(...ends.map((end) => end[axis]! - job.kerf)),
   );
-  return `a piece of ${size.map(say).join(" × ")} or larger`;
+  return `a piece of ${size.map((each) => say(Math.ceil(each / step - 1e-6) * step)).join(" × ")} or larger`;
 }
 
 function itemEnds(tree: CutTree): readonly (readonly Mm[])[] {

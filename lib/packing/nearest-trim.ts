@@ -1,12 +1,11 @@
 import type { Count, Mm } from "../plane/types.ts";
 import { type CutJob, sameSize } from "./cut-job.ts";
 import { needsNoBuying } from "./pack-cuts.ts";
+import type { CutWords } from "./make-plans.ts";
 import type { Part } from "./types.ts";
 
 /** The most a size may be trimmed to save stock, as a share of it. @source our choice */
 const mostTrim = 0.15;
-/** Trims are found to this share of the most. */
-const trimSteps = 32;
 /** Fills tried for each trim. */
 const trimTries = 48;
 /** More items than this are left untried: the search would outlast the plan itself. */
@@ -21,23 +20,23 @@ interface Side {
 
 /**
  * The smallest trim of one size that saves buying any stock, in words; null when none is found. A
- * size that several parts share may be trimmed on all of them together.
+ * size that several parts share may be trimmed on all of them together. The trim is whole steps, so
+ * that what is printed is what was tried.
  *
  * @param remake the job of the parts once they are trimmed
  */
 export function nearestTrim(
   parts: readonly Part[],
   remake: (parts: readonly Part[]) => CutJob,
-  say: (length: Mm) => string,
+  { say, step }: CutWords,
 ): string | null {
   if (parts.reduce((sum, { copies }) => sum + copies, 0) > mostItems) return null;
   let least: Mm = Infinity;
   let words: string | null = null;
   for (const side of listSides(parts, say)) {
-    const unit = (side.size * mostTrim) / trimSteps;
     const suffices = (steps: number): boolean =>
-      needsNoBuying(remake(trimSide(parts, side, steps * unit)), trimTries);
-    const most = Math.min(trimSteps, Math.ceil(least / unit) - 1);
+      needsNoBuying(remake(trimSide(parts, side, steps * step)), trimTries);
+    const most = Math.min(Math.floor((side.size * mostTrim) / step), Math.ceil(least / step) - 1);
     if (most < 1 || !suffices(most)) continue;
     let [low, high] = [0, most];
     while (high - low > 1) {
@@ -45,8 +44,8 @@ export function nearestTrim(
       if (suffices(middle)) high = middle;
       else low = middle;
     }
-    least = high * unit;
-    words = `make ${side.words} ${say(least)} shorter`;
+    least = high * step;
+    words = `make ${side.words} shorter by ${say(least)}`;
   }
   return words;
 }

@@ -2,7 +2,7 @@ import type { Count, Mm } from "../plane/types.ts";
 import type { BoardStock } from "../project/types.ts";
 import { type CutBin, type CutJob, type CutTree, isSold } from "./cut-job.ts";
 import { listItems } from "./list-items.ts";
-import { type CutOptions, type SizeRules, makePlans, sayMillimetres } from "./make-plans.ts";
+import { type CutOptions, type SizeRules, cutWords, makePlans } from "./make-plans.ts";
 import { nameShortage } from "./name-shortage.ts";
 import { type PackedCuts, boughtCost, isCheaper, packCuts } from "./pack-cuts.ts";
 import { packLengths } from "./pack-lengths.ts";
@@ -25,7 +25,8 @@ export function planBoards(
   options: CutOptions = {},
 ): readonly CutPlan[] {
   if (boards.length === 0) return [];
-  const say = options.say ?? sayMillimetres;
+  const words = cutWords(options);
+  const { say } = words;
   const longest = Math.max(...boards.map(({ length }) => length));
   const fitting = parts.filter(({ size }) => size[0]! <= longest + 1e-3);
   const job = makeBoardJob(fitting, boards);
@@ -36,7 +37,7 @@ export function planBoards(
     job,
     (trimmed) => makeBoardJob(trimmed, boards),
     fitting,
-    say,
+    words,
   );
   const tooLong = parts
     .filter((part) => !fitting.includes(part))

@@ -3,7 +3,7 @@ import type { SheetStock } from "../project/types.ts";
 import { type CutJob, content, holdsItem } from "./cut-job.ts";
 import { listItems } from "./list-items.ts";
 import { chooseNested } from "./choose-nested.ts";
-import { type CutOptions, type SizeRules, makePlans, sayMillimetres } from "./make-plans.ts";
+import { type CutOptions, type SizeRules, cutWords, makePlans } from "./make-plans.ts";
 import { nameShortage } from "./name-shortage.ts";
 import { packCuts } from "./pack-cuts.ts";
 import type { CutPlan, Part, Shortfall } from "./types.ts";
@@ -24,7 +24,8 @@ export function planSheets(
   options: CutOptions = {},
 ): readonly CutPlan[] {
   if (sheets.length === 0) return [];
-  const say = options.say ?? sayMillimetres;
+  const words = cutWords(options);
+  const { say } = words;
   const fitting = parts.filter((part) => fitsSome(part, sheets));
   const job = makeSheetJob(fitting, sheets);
   const packed = packCuts(job, options.tries);
@@ -34,7 +35,7 @@ export function planSheets(
     job,
     (trimmed) => makeSheetJob(trimmed, sheets),
     fitting,
-    say,
+    words,
   );
   const tooLarge = parts
     .filter((part) => !fitting.includes(part))

@@ -2,7 +2,7 @@ import type { Count, Mm } from "../plane/types.ts";
 import type { SlabStock } from "../project/types.ts";
 import { type CutItem, type CutJob, content } from "./cut-job.ts";
 import { divideBlock, fitsWhole, turnsOf } from "./divide-block.ts";
-import { type CutOptions, type SizeRules, makePlans, sayMillimetres } from "./make-plans.ts";
+import { type CutOptions, type SizeRules, cutWords, makePlans } from "./make-plans.ts";
 import { nameShortage } from "./name-shortage.ts";
 import { packCuts } from "./pack-cuts.ts";
 import type { CutPlan, Part } from "./types.ts";
@@ -31,7 +31,7 @@ export function planSlabs(
     job,
     (trimmed) => makeSlabJob(trimmed, slabs),
     parts,
-    options.say ?? sayMillimetres,
+    cutWords(options),
   );
   const stocks = slabs.map(({ id, size, have, price, isSold = true }) => ({
     id,
