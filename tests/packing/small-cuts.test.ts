@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { divideBlock } from "../../lib/packing/divide-block.ts";
 import { planBoards } from "../../lib/packing/plan-boards.ts";
 import { planSlabs } from "../../lib/packing/plan-slabs.ts";
 import type { CutPlan, Part } from "../../lib/packing/types.ts";
@@ -103,6 +104,58 @@ describe("small jobs against every way to cut them", () => {
       expect(plans[0]).toMatchObject({ needed: truth.pieces, lowerBound: truth.pieces });
     } else expect(plans[0]!.buys!.bound).toBeLessThanOrEqual(truth.cost + 1e-6);
     expectSoundPlans(plans, parts, kerf);
+  });
+});
+
+describe("thinner slabs on hand", () => {
+  const mat = (have: number) => ({ ...slab([1000, 500, 50], have, 0, "mat"), isSold: false });
+  const sold = { ...slab([1200, 600, 100], 0, 0, "new"), price: 20 };
+
+  // Mats of 5 cm used to stay in the cupboard while a slab of 10 cm was bought for every seat.
+  test("are glued up two deep before a thick one is bought", () => {
+    const parts = [part("seat", [600, 400, 100])];
+    const plans = planSlabs(parts, [sold, mat(2)]);
+    expect(plans.map(({ needed, short }) => [needed, short.length])).toEqual([
+      [0, 0],
+      [2, 0],
+    ]);
+    expect(plans[1]!.used.flatMap(({ places }) => places.map(({ layer }) => layer[1]))).toEqual([
+      2, 2,
+    ]);
+    expectSoundPlans(plans, parts, 0);
+  });
+
+  test("are not glued up where a thick one is bought all the same", () => {
+    const plans = planSlabs([part("seat", [600, 400, 100], 3)], [sold, mat(2)]);
+    expect(plans.map(({ needed }) => needed)).toEqual([1, 0]);
+  });
+
+  test("save as many thick slabs of a class set as they hold", () => {
+    // By hand: three seats are a slab of 1200 × 600, two mats are one seat; 12 mats save two slabs.
+    const parts = [part("seat", [600, 400, 100], 12)];
+    const plans = planSlabs(parts, [sold, mat(12)]);
+    expect(plans[0]).toMatchObject({ needed: 2, buys: { cost: 40 } });
+    expectSoundPlans(plans, parts, 0);
+  });
+
+  test.each(seeds(25))("buy the least of all ways to glue up, job %i", (seed) => {
+    const between = numbersFrom(3000 + seed);
+    const parts = Array.from({ length: between(1, 3) }, (_, i) =>
+      part(`block ${i + 1}`, [between(200, 600), between(200, 400), between(60, 100)]),
+    );
+    const slabs = [{ ...sold, size: [700, 500, 100] as const }, mat(between(1, 3))];
+    const stocks = slabs.map(({ size, have }, i) => ({ size, have, cost: [20, Infinity][i]! }));
+    let truth = Infinity;
+    for (let choice = 0; choice < 2 ** parts.length; choice++) {
+      const blocks = parts.flatMap(({ size }, i) =>
+        (choice >> i) % 2 === 0 ? [size] : divideBlock(size, [slabs[1]!.size]),
+      );
+      truth = Math.min(truth, cheapestCuts(blocks, stocks, 0)?.cost ?? Infinity);
+    }
+    const plans = planSlabs(parts, slabs);
+    expect(boughtFor(plans, [20, Infinity])).toBe(truth);
+    expect(plans[0]!.buys!.bound).toBeCloseTo(truth, 6);
+    expectSoundPlans(plans, parts, 0);
   });
 });
 
