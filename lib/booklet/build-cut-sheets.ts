@@ -159,12 +159,15 @@ export function partName({ part, copy, layer, twin }: CutPlace): string {
   const [which, of] = layer;
   const layers = of > 1 ? `, layer ${which} of ${of}` : "";
   if (twin === part) {
-    return `${openHyphens(part)} (copies ${2 * copy - 1} and ${2 * copy}), cut aslant${layers}`;
+    return `${ownerFirst(part)} (copies ${2 * copy - 1} and ${2 * copy}), cut aslant${layers}`;
   }
   const aslant =
     twin === undefined ? "" : ` and ${openHyphens(twin.split("/").at(-1)!)}, cut aslant`;
-  return `${openHyphens(part)}${aslant}${copy > 1 ? ` (copy ${copy})` : ""}${layers}`;
+  return `${ownerFirst(part)}${aslant}${copy > 1 ? ` (copy ${copy})` : ""}${layers}`;
 }
+
+/** "pouf: drum" for the block of a piece; a loose part has only its own name. */
+const ownerFirst = (part: string): string => openHyphens(part).replace("/", ": ");
 
 /** What comes out of each of several pieces that are cut alike, whichever copy or layer it becomes. */
 function kindName(place: CutPlace): string {
@@ -172,7 +175,7 @@ function kindName(place: CutPlace): string {
   const [, of] = place.layer;
   const whole =
     twin === part
-      ? `two of ${openHyphens(part)}, cut aslant`
+      ? `two of ${ownerFirst(part)}, cut aslant`
       : partName({ ...place, copy: 1, layer: [1, 1] });
   return of > 1 ? `${whole}, one of ${of} layers` : whole;
 }

@@ -8,14 +8,23 @@ import type { Plan } from "./types.ts";
 export function buildRecord({ project, solids }: Plan, format: Format): RecordPage {
   const measured = project.made?.measured ?? {};
   const planned = [
-    ...Object.entries(project.dimensions),
+    ...Object.entries(project.dimensions).map(([name, size]) => ({
+      name,
+      label: openHyphens(name),
+      size,
+    })),
+    // A size of the author's may bear the same name, and be another: "seat depth", to sit on.
     ...solids.flatMap(({ id, size }) =>
-      (["length", "depth", "height"] as const).map(
-        (axis, i) => [`${id} ${axis}`, size[i]!] as const,
-      ),
+      (["length", "depth", "height"] as const).map((axis, i) => ({
+        name: `${id} ${axis}`,
+        label: `${openHyphens(id)}, overall ${axis}`,
+        size: size[i]!,
+      })),
     ),
   ];
-  const extra = Object.keys(measured).filter((name) => !planned.some(([known]) => known === name));
+  const extra = Object.keys(measured).filter(
+    (name) => !planned.some((known) => known.name === name),
+  );
   const made = (name: string): string => {
     const size = measured[name];
     return size === undefined ? "" : format.length(size);
@@ -29,7 +38,7 @@ export function buildRecord({ project, solids }: Plan, format: Format): RecordPa
     sizes: tableOrNull("record-sizes", "Sizes as planned and as made", {
       columns: [words("Size"), numbers("Planned"), numbers("As made")],
       rows: [
-        ...planned.map(([name, size]) => [openHyphens(name), format.length(size), made(name)]),
+        ...planned.map(({ name, label, size }) => [label, format.length(size), made(name)]),
         ...extra.map((name) => [openHyphens(name), "", made(name)]),
       ],
     }),

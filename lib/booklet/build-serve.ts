@@ -64,18 +64,18 @@ function sizeFacts(solid: Solid, seat: Seat, { plan, format }: Printed): Fact[] 
   const rough = (length: number) => roughLength(length, { project, format });
   const suits = seatFor(audience);
   return [
-    { label: "Reckoned for", value: sitterWords(sitter, project, format) },
+    { label: "Worked out for", value: sitterWords(sitter, project, format) },
     high,
     ...(loaded === null
       ? []
       : [
           {
-            label: "Under the sitter",
+            label: "Height when sat upon",
             value: `${rough(loaded.height[1])} to ${rough(loaded.height[0])}: the foam sinks by ${rough(loaded.sinks[0])} to ${rough(loaded.sinks[1])}`,
           },
         ]),
     {
-      label: "Height advised",
+      label: "Height that suits",
       value: `${rough(suits.lowest)} to ${rough(suits.highest)}`,
     },
     ...agesFact(sitter, loaded?.height[1] ?? seat.height, seat.height),
@@ -101,7 +101,7 @@ function agesFact({ years }: Sitter, lowest: number, highest: number): Fact[] {
       : `mark ${fits.marks[0]}`;
   return [
     {
-      label: "Fits",
+      label: "Suits",
       value: `ages ${fits.from} to ${fits.to} (${marks} of EN 1729-1); outgrown at about ${fits.to + 1}`,
     },
   ];
@@ -113,13 +113,13 @@ function balanceFacts(solid: Solid, { project }: Plan, format: Format): Fact[] {
   const { alone, seated } = balance;
   const rough = (length: Mm) => roughLength(length, { project, format });
   return [
-    { label: "Falls when tilted, alone", value: tiltWords(alone, rough) },
-    ...(seated === null ? [] : [{ label: "With somebody on it", value: tiltWords(seated, rough) }]),
+    { label: "Tips over, empty", value: tiltWords(alone, rough) },
+    ...(seated === null ? [] : [{ label: "Tips over, sat upon", value: tiltWords(seated, rough) }]),
   ];
 }
 
 function tiltWords({ angle, side, height, toEdge }: Tilt, rough: (length: Mm) => string): string {
   const degrees = Math.round((angle * 180) / Math.PI);
   const over = side.name === "rim" ? "any side" : `the ${side.name}`;
-  return `by ${degrees}° over ${over}: centre ${rough(height)} up, ${rough(toEdge)} from the edge`;
+  return `when tilted by ${degrees}° over ${over}: its centre is ${rough(height)} up, ${rough(toEdge)} from the edge`;
 }

@@ -22,8 +22,8 @@ const viewRoom: FigureRoom = { width: 165, height: 80 };
 const wayRoom = (panels: Count): FigureRoom =>
   panels <= 5
     ? { width: 50, height: 38 }
-    : panels <= 8
-      ? { width: 78, height: 48 }
+    : panels <= 10
+      ? { width: 78, height: 56 }
       : { width: 160, height: 56 };
 
 /** How one cover could be cut, which way was chosen, and the map of its panels. */

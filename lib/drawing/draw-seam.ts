@@ -70,8 +70,8 @@ function seamPicture(
 ): Picture {
   const { seams, scale, width } = how;
   const ids = seams.map(({ id }) => id);
-  // Where there is little room the words of the step say what the panel is.
-  const name = width > 110 ? pieceName : shortName;
+  // Where there is little room, or many to tell apart, the words of the step say what the panel is.
+  const name = width > 110 && pieces.length < 3 ? pieceName : shortName;
   const pictures = pieces.map((piece) =>
     seamPiece(cover, piece, { ids, scale, name: name(piece) }),
   );

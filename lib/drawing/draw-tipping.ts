@@ -62,7 +62,7 @@ export function drawTipping(
       alt:
         `The base is ${write(view.base[1] - view.base[0])} wide here. The centre of mass is ${write(balance.alone.height)} up` +
         `${balance.seated === null ? "" : `, and ${write(balance.seated.height)} with somebody on the seat`}. ` +
-        `It falls over the ${tilt.side.name} once tilted by ${Math.round(degrees(tilt))}°.`,
+        `It tips over the ${tilt.side.name} once tilted by ${Math.round(degrees(tilt))}°.`,
       scale: fitted.note,
     },
     fitted.picture,
@@ -153,12 +153,12 @@ function tippingPicture(
   ];
   const drawn = [...inks, ...sizes];
   const loadLabel: Label = {
-    lines: [`${rules["tips-at-edge"].down} N at ${inset}`],
+    lines: [`test load ${rules["tips-at-edge"].down} N,`, `${inset} from the edge`],
     style: "label",
     candidates: roundArrow([load[0], load[1] - 9]),
   };
   const angleLabel: Label = {
-    lines: [`falls at ${Math.round(degrees(tilt))}°`],
+    lines: [`tips at ${Math.round(degrees(tilt))}°`],
     style: "label",
     candidates: besideEdge(edge, isHigh),
   };
