@@ -66,7 +66,7 @@ describe("the page of size and balance", () => {
   test("shows a seat with its figure, and nothing for a crate", () => {
     const page = buildServe(seat, figuresOf(seat), makeFormat(seat.project));
     expect(page?.parts[0]?.figure?.id).toMatch(/^tipping\//);
-    expect(page?.parts[0]?.facts.map(({ label }) => label)).toContain("Falls when tilted, alone");
+    expect(page?.parts[0]?.facts.map(({ label }) => label)).toContain("Tips over, empty");
     expect(buildServe(wood, figuresOf(wood), makeFormat(wood.project))).toBeNull();
   });
 });
