@@ -1,4 +1,5 @@
 import type { Loop } from "../plane/types.ts";
+import type { Project } from "../project/types.ts";
 import { gapsBetween } from "./gaps-between.ts";
 import { inMillimetres } from "./in-millimetres.ts";
 import { isYoungerThan } from "./is-younger-than.ts";
@@ -32,8 +33,30 @@ export const checkFingerGaps: Check = ({ project }) => {
         ]
       : [],
   );
-  return [...holes, ...gaps];
+  return [...holes, ...gaps, ...findMeshes(project)];
 };
+
+/** Mesh gives way, so that only wider holes hold a finger: those of a net that is used for something. */
+function findMeshes({ stock, pieces, solids }: Project): Finding[] {
+  const used = new Set([
+    ...pieces.map((piece) => piece.stock),
+    ...solids.flatMap(({ cover }) => cover?.fabric ?? []),
+  ]);
+  return stock.flatMap((one) => {
+    if (one.kind !== "fabric" || one.mesh === undefined || !used.has(one.id)) return [];
+    if (one.mesh < rule.mesh || one.mesh > rule.to) return [];
+    return [
+      {
+        id: `finger-gap/${one.id}`,
+        severity: "caution",
+        about: `stock/${one.id}`,
+        message: `${one.label} has holes of ${inMillimetres(one.mesh)}. A child's finger can stick in them.`,
+        remedy: `Take a mesh with holes narrower than ${inMillimetres(rule.mesh)} or wider than ${inMillimetres(rule.to)}.`,
+        source: rule.source,
+      },
+    ];
+  });
+}
 
 function isTrap(across: number): boolean {
   return across >= rule.from && across <= rule.to;

@@ -134,6 +134,7 @@ function resolveFabric(
       : { also: readRemnants(ledger, `${field}.also`, { raw: raw.also, width }) }),
     ...(raw.flaws === undefined ? {} : { flaws: readFlaws(ledger, `${field}.flaws`, raw.flaws) }),
     ...(raw.folded === true ? { isFolded: true } : {}),
+    ...(raw.mesh === undefined ? {} : { mesh: readLength(ledger, `${field}.mesh`, raw.mesh) }),
   };
 }
 

@@ -133,6 +133,7 @@ const fabric = part.record(
       .meta({ description: "Other pieces of the same cloth on hand" })
       .optional(),
     flaws,
+    mesh: part.length.meta({ description: "Width of the holes, of a net or mesh" }).optional(),
     folded: part.yesOrNo
       .meta({ description: "true to lay the cloth double, folded along its length" })
       .optional(),

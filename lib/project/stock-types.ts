@@ -91,6 +91,8 @@ export interface FabricStock extends StockBase {
   readonly also?: readonly ClothRemnant[];
   /** Places on the length on hand that no piece may lie on, none where absent. */
   readonly flaws?: readonly ClothFlaw[];
+  /** Width of the holes of a mesh; absent for closed cloth. */
+  readonly mesh?: Mm;
   /** True when the cloth is laid double, folded along its length, and cut two at a time. */
   readonly isFolded?: boolean;
 }

@@ -73,6 +73,16 @@ const buried = (share: number) =>
     ],
   });
 
+/** A pad for a child under a net with holes that wide. */
+const netted = (mesh: number) => {
+  const fabric = make.makeFabric({ mesh });
+  const cover = make.makeCoverSpec({ fabric: fabric.id });
+  const solids = [make.makeSolidSpec({ id: "pad", cover })];
+  return make.makeWork({
+    project: make.makeProject({ stock: [fabric], solids, audience: { kind: "age", years: 6 } }),
+  });
+};
+
 const inward = (anchor: "pad" | null, normal: readonly [number, number, number]) =>
   covered(
     {},
@@ -419,6 +429,7 @@ const pairs: readonly Pair[] = [
     nearMiss: covered({ closing: make.makeClosing({ kind: "zip" }) }, { project: aged(14) }),
   },
   { finding: "finger-gap", trips: drilled(8), nearMiss: drilled(13) },
+  { finding: "finger-gap", trips: netted(8), nearMiss: netted(6) },
   {
     finding: "fire",
     trips: make.makeWork({ solids: [seat(300)] }),
