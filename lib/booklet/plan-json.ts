@@ -237,6 +237,7 @@ const jsonPiece = (piece: Piece): PlanJson["pieces"][string] => ({
   holes: piece.outline.holes.map(jsonOutline),
   area: piece.area,
   size: piece.cutSize,
+  edges: piece.edges.map(({ length, allowance }) => ({ length, allowance })),
 });
 
 const jsonLay = (lay: Lay): PlanJson["lays"][string] => ({

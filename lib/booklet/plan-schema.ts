@@ -128,6 +128,8 @@ const piece = z.strictObject({
   holes: list(outline),
   area: mm2,
   size: point,
+  /** Edges of the outline and then of the holes, with what is added to each. */
+  edges: list(z.strictObject({ length: mm, allowance: mm })),
 });
 
 const lay = z.strictObject({

@@ -1,6 +1,7 @@
 import { loopBounds } from "../plane/loop-bounds.ts";
 import { offsetLoop } from "../plane/offset-loop.ts";
 import type { Loop, Mm, Point, Ratio } from "../plane/types.ts";
+import { footWidth, hemStitch } from "../seams/hem-stitch.ts";
 import type { Piece } from "../seams/types.ts";
 import { formatLength } from "../units/index.ts";
 import { alongPath } from "./along-path.ts";
@@ -19,9 +20,6 @@ import { roundPlaces } from "./round-places.ts";
 import { textBox } from "./text-box.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture, ToPaper } from "./types.ts";
 
-/** A presser foot's width: where the hem is sewn. @source common practice, no source: about a quarter of an inch */
-const FOOT: Mm = 6.35;
-
 /** A loose piece with its edges turned in along the fold and the line that holds them. */
 export function drawHem(input: DrawingInput, piece: Piece, limits: FigureLimits): Figure {
   const fitted = fitScale((scale) => hemPicture(input, piece, scale), piece.cutSize, limits);
@@ -31,7 +29,7 @@ export function drawHem(input: DrawingInput, piece: Piece, limits: FigureLimits)
     {
       id: `hem/${piece.id}`,
       title: `Turn in the edges of the ${piece.label}, wrong side facing you`,
-      alt: `The ${piece.label} with ${write(turnOf(piece))} turned in along every edge, hatched. Folded it measures ${write(width)} by ${write(height)}. A broken line inside shows where to sew, a foot's width from the fold.`,
+      alt: `The ${piece.label} with ${turnsOf(piece).map(write).join(" or ")} turned in along its edges, hatched. Folded it measures ${write(width)} by ${write(height)}. A broken line inside shows where to sew.`,
       scale: fitted.note,
     },
     fitted.picture,
@@ -46,13 +44,9 @@ function hemPicture({ project }: DrawingInput, piece: Piece, scale: Ratio): Pict
     ring(loop, toPaper),
   );
   const [width, height] = sizeOf(piece);
-  const hasRoom = Math.min(width, height) > 4 * FOOT;
-  const sewn = hasRoom
-    ? offsetLoop(
-        piece.finished.outer,
-        piece.finished.outer.map(() => -FOOT),
-      )
-    : [];
+  const stitches = allowances(piece).map((allowance) => -hemStitch(allowance));
+  const hasRoom = Math.min(width, height) > 4 * Math.max(footWidth, ...stitches.map(Math.abs));
+  const sewn = hasRoom ? offsetLoop(piece.finished.outer, stitches) : [];
   const lines: Ink[] = [
     ...markShape(piece.outline, "stock")(toPaper),
     ...markShape(piece.finished, "cut")(toPaper),
@@ -77,15 +71,27 @@ function hemPicture({ project }: DrawingInput, piece: Piece, scale: Ratio): Pict
     }),
   ];
   const inks = [...lines, ...sizes];
+  /** Beside the middle of an edge that is turned in by so much. */
+  const onHem = (by: Mm) =>
+    piece.finished.outer.flatMap((segment, i) => {
+      if (allowances(piece)[i] !== by) return [];
+      const run = flattenPath(pathOfLoop([segment], toPaper, false), 0.1);
+      return shares.flatMap((share) => {
+        const place = alongPath(run, share);
+        return place ? roundPlaces(place.at) : [];
+      });
+    });
   const shares = [0.12, 0.3, 0.4, 0.62, 0.8, 0.9];
   const on = (points: readonly Point[]) =>
     shares.flatMap((share) => {
       const place = alongPath([...points, ...points.slice(0, 1)], share);
       return place ? roundPlaces(place.at) : [];
     });
-  const labels: Label[] = [
-    { lines: [`turn in ${write(turnOf(piece))}`], style: "label", candidates: on(fold ?? []) },
-  ];
+  const labels = turnsOf(piece).map((by): Label => ({
+    lines: [`turn in ${write(by)}`],
+    style: "label",
+    candidates: turnsOf(piece).length === 1 ? on(fold ?? []) : onHem(by),
+  }));
   if (hasRoom)
     labels.push({ lines: ["sew here"], style: "label", candidates: on(ring(sewn, toPaper)) });
   const placed = placeLabels(labels, inks);
@@ -99,7 +105,8 @@ function hemPicture({ project }: DrawingInput, piece: Piece, scale: Ratio): Pict
 /** An arrow over the middle of each side, the way its edge is folded. */
 function turnArrows({ finished, edges }: Piece, toPaper: ToPaper): Ink[] {
   if (edges.length > 8) return [];
-  return finished.outer.flatMap((segment) => {
+  return finished.outer.flatMap((segment, i) => {
+    if (edges[i]!.allowance === 0) return [];
     const run = flattenPath(pathOfLoop([segment], toPaper, false), 0.1);
     const place = alongPath(run, 0.5);
     if (!place || segment.kind !== "line") return [];
@@ -111,8 +118,13 @@ function turnArrows({ finished, edges }: Piece, toPaper: ToPaper): Ink[] {
   });
 }
 
-/** What is turned in: the allowance of its hems. */
-const turnOf = ({ edges }: Piece): Mm => Math.max(0, ...edges.map(({ allowance }) => allowance));
+/** What is turned in along each edge of the outline. */
+const allowances = ({ finished, edges }: Piece): readonly Mm[] =>
+  finished.outer.map((_, i) => edges[i]!.allowance);
+
+/** Different hems of one piece, the deepest first. */
+const turnsOf = (piece: Piece): readonly Mm[] =>
+  [...new Set(allowances(piece))].filter((by) => by > 0).toSorted((a, b) => b - a);
 
 function sizeOf({ finished }: Piece): [Mm, Mm] {
   const { min, max } = loopBounds(finished.outer);

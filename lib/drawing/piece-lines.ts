@@ -54,7 +54,14 @@ export function markLabels(piece: Piece, toPaper: ToPaper): Label[] {
       { at: [x, y - reach - 1], anchor: "middle", leader: reach > 4 ? [x, y] : null },
       { at: [x, y + reach + 1], anchor: "middle", leader: reach > 4 ? [x, y] : null },
     ]);
-    return { lines: [`${label} here`], style: "label", candidates: beside };
+    // Where little is clear round it, aslant and further off.
+    const aslant = [8, 14, 20, 28].flatMap((reach): Candidate[] =>
+      [-1, 1].flatMap((up) => [
+        { at: [x + reach, y + up * reach], anchor: "start", leader: [x, y] },
+        { at: [x - reach, y + up * reach], anchor: "end", leader: [x, y] },
+      ]),
+    );
+    return { lines: [`${label} here`], style: "label", candidates: [...beside, ...aslant] };
   });
 }
 

@@ -1,6 +1,6 @@
-import type { Loop, Mm, Segment } from "./types.ts";
+import type { Loop, Mm, Radians, Segment } from "./types.ts";
 import { distance } from "./points.ts";
-import { arcRadius, directionAlong } from "./segments.ts";
+import { arcRadius, arcSweep, directionAlong } from "./segments.ts";
 
 /** Below this two points are one. */
 export const samePlace: Mm = 1e-6;
@@ -31,14 +31,21 @@ export function mergeCollinear(loop: Loop): Loop {
   const merged: Segment[] = [];
   for (const segment of loop) {
     const last = merged.at(-1);
-    if (last !== undefined && last.kind === "line" && runsOn(last, segment)) {
+    if (last !== undefined && isOne(last, segment)) {
       merged[merged.length - 1] = joinSegments(last, segment);
     } else merged.push(segment);
   }
   const [first, last] = [merged[0], merged.at(-1)];
-  if (merged.length > 2 && first && last && last.kind === "line" && runsOn(last, first)) {
+  if (merged.length > 2 && first && last && isOne(last, first)) {
     merged[0] = joinSegments(last, first);
     merged.pop();
   }
   return merged;
 }
+
+const isOne = (a: Segment, b: Segment): boolean =>
+  runsOn(a, b) && (a.kind === "line" || b.kind === "line" || sweepOf(a) + sweepOf(b) < halfTurn);
+
+const sweepOf = (arc: Segment & { kind: "arc" }): Radians => Math.abs(arcSweep(arc));
+/** A hair more, so that two quarters make a half. */
+const halfTurn: Radians = Math.PI + 1e-9;

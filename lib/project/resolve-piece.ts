@@ -3,6 +3,7 @@ import type { Loop, Point, Shape } from "../plane/types.ts";
 import { containsPoint } from "../plane/contains-point.ts";
 import { flattenLoop } from "../plane/flatten-loop.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
+import { facingSide, pieceSides } from "./facing-side.ts";
 import { checkStock } from "./check-name.ts";
 import type { Ledger } from "./ledger.ts";
 import { report, standIn } from "./ledger.ts";
@@ -37,6 +38,7 @@ export function resolvePiece(ledger: Ledger, field: string, { id, raw, stock }: 
     const fix = "Take the line out";
     report(ledger, `${field}.seamAllowance`, `is not for a ${from.kind}`, fix);
   }
+  const hem = resolveHem(ledger, `${field}.hem`, { raw, from, outline });
   const [at = null, ...others] = resolvePlaces(ledger, field, raw);
   return {
     id,
@@ -46,12 +48,39 @@ export function resolvePiece(ledger: Ledger, field: string, { id, raw, stock }: 
     size: sizeOf(loopBounds(outline.outer)),
     cut: raw.cut ?? 1,
     seamAllowance: allowance,
+    ...(hem === null ? {} : { hem }),
     up: raw.up ?? (isLong(from) ? "none" : "up"),
     at,
     others,
     along: raw.along ?? null,
     thin: raw.thin ?? null,
   };
+}
+
+/** Each side that is named has to have a straight edge. */
+function resolveHem(
+  ledger: Ledger,
+  field: string,
+  given: { readonly raw: RawPiece; readonly from: Stock | null; readonly outline: Shape },
+): NonNullable<PieceSpec["hem"]> | null {
+  const { raw, from, outline } = given;
+  if (raw.hem === undefined) return null;
+  if (from !== null && from.kind !== "fabric") {
+    report(ledger, field, `is not for a ${from.kind}`, "Take the line out");
+  }
+  const there = new Set(outline.outer.map(facingSide));
+  const sides = pieceSides.filter((side) => raw.hem?.[side] !== undefined);
+  for (const side of sides) {
+    if (there.has(side)) continue;
+    const fix = "Take it out, or set seamAllowance, which holds all round";
+    report(ledger, `${field}.${side}`, "names a side without a straight edge", fix);
+  }
+  return Object.fromEntries(
+    sides.map((side) => [
+      side,
+      readLength(ledger, `${field}.${side}`, raw.hem![side]!, "notNegative"),
+    ]),
+  );
 }
 
 /** One place, or one for each of several copies; no more places than copies. */

@@ -4,6 +4,19 @@ import { solids } from "./schema-solids.ts";
 import { stock } from "./schema-stock.ts";
 import { tell } from "./tell.ts";
 
+const hem = part
+  .record(
+    {
+      top: part.length.optional(),
+      bottom: part.length.optional(),
+      left: part.length.optional(),
+      right: part.length.optional(),
+    },
+    "how much is turned in at each side",
+    "Write {top: 4, bottom: 4}",
+  )
+  .meta({ description: "Hems of the sides of cloth where they differ from seamAllowance" });
+
 const hole = z.union(
   [
     part.record(
@@ -35,7 +48,10 @@ const piece = part.record(
       .meta({ description: "Finished length of a board, or of webbing, cord or tape" })
       .optional(),
     cut: part.positiveCount.meta({ description: "How many" }).optional(),
-    seamAllowance: part.length.optional(),
+    seamAllowance: part.length
+      .meta({ description: "Allowance all round, for hems or seams" })
+      .optional(),
+    hem: hem.optional(),
     up: part
       .oneOf(["up", "none"])
       .meta({ description: "none when it may lie any way on the cloth" })

@@ -1,5 +1,6 @@
 import type { Count, Mm, Mm2, Point, Ratio, Shape } from "../plane/types.ts";
 import type { Unit } from "../units/types.ts";
+import type { PieceSide } from "./facing-side.ts";
 import type { Stock } from "./stock-types.ts";
 
 export type { Unit };
@@ -228,6 +229,8 @@ export interface PieceSpec {
   readonly size: readonly [Mm, Mm];
   readonly cut: Count;
   readonly seamAllowance: Mm;
+  /** What is turned in at sides where it differs from `seamAllowance`. */
+  readonly hem?: Readonly<Partial<Record<PieceSide, Mm>>>;
   /** Whether the print must stand upright on it. */
   readonly up: "up" | "none";
   /** Where the piece stands in the finished thing, for drawings of a project without a solid. */

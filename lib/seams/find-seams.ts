@@ -1,5 +1,5 @@
-import type { Mm, Radians, Ratio } from "../plane/types.ts";
-import { cross, dot } from "../plane/points.ts";
+import type { Mm, Point, Radians, Ratio } from "../plane/types.ts";
+import { cross, distance, dot } from "../plane/points.ts";
 import { directionAlong } from "../plane/segments.ts";
 import type { Panel, PanelSide } from "../panels/types.ts";
 import { sideKey } from "../panels/unfold-panel.ts";
@@ -106,12 +106,12 @@ export const describeSeam = (
 
 /** Whether a seam's end meets its start on both panels. */
 export const closesOnItself = ({ first, second }: SeamRun): boolean => {
-  const meets = (a: readonly [Mm, Mm], b: readonly [Mm, Mm]) =>
-    Math.hypot(a[0] - b[0], a[1] - b[1]) < 1e-6;
   const closed = meets(first.at(-1)!.segments.at(-1)!.to, first[0]!.segments[0]!.from);
   const other = meets(second[0]!.segments.at(-1)!.to, second.at(-1)!.segments[0]!.from);
   return closed || other;
 };
+
+const meets = (a: Point, b: Point): boolean => distance(a, b) < 1e-6;
 
 function findCorners({ first, second }: SeamRun, isRing: boolean): SeamCorner[] {
   let along: Mm = 0;
@@ -143,8 +143,12 @@ export function bareEnds({ first, second }: SeamRun, panels: readonly Panel[]): 
   return [...(starts ? [0] : []), ...(ends ? [1] : [])];
 }
 
-/** Turn of an outline from one side into the next, positive to the left: outward corners. */
+/**
+ * Turn of an outline from one side into the next, positive to the left: outward corners. A strip whose
+ * two ends are sewn together first runs on there without a turn.
+ */
 function turnBetween(a: PanelSide, b: PanelSide): Radians {
+  if (!meets(a.segments.at(-1)!.to, b.segments[0]!.from)) return 0;
   const [ahead, away] = [directionAlong(a.segments.at(-1)!, 1), directionAlong(b.segments[0]!, 0)];
   return Math.atan2(cross(ahead, away), dot(ahead, away));
 }

@@ -1,8 +1,9 @@
-import type { Mm, Point, Ratio } from "../plane/types.ts";
+import type { Mm, Point, Segment } from "../plane/types.ts";
 import { shapeArea } from "../plane/loop-area.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
 import { segmentLength } from "../plane/segments.ts";
 import type { Panel, PanelSide } from "../panels/types.ts";
+import { facingSide } from "../project/facing-side.ts";
 import type { FabricStock, PieceSpec } from "../project/types.ts";
 import type { Solid } from "../solids/types.ts";
 import { addAllowance } from "./add-allowance.ts";
@@ -101,15 +102,23 @@ const originOf = (panel: string, origins?: ReadonlyMap<string, Point>) => {
   return printOrigin === undefined ? {} : { printOrigin };
 };
 
-/** A loose piece of cloth as cut: hemmed or seamed all round by one allowance. */
+/** A loose piece of cloth as cut: hemmed or seamed all round, each side by its own allowance. */
 export function makeLoosePiece(spec: PieceSpec, cloth: FabricStock): Piece {
   const loops = [spec.outline.outer, ...spec.outline.holes];
-  const outline = outlineOf(loops, spec.seamAllowance, cloth.shrink);
+  const isOuter = new Set(spec.outline.outer);
+  const allowanceOf = (segment: Segment): Mm => {
+    const side = isOuter.has(segment) ? facingSide(segment) : null;
+    return (side === null ? undefined : spec.hem?.[side]) ?? spec.seamAllowance;
+  };
+  const outline = addAllowance(
+    loops.map((segments) => ({ segments, allowances: segments.map(allowanceOf) })),
+    cloth.shrink,
+  );
   const edges = loops.flat().map((segment): PieceEdge => ({
     seam: null,
     segments: [segment],
     length: segmentLength(segment),
-    allowance: spec.seamAllowance,
+    allowance: allowanceOf(segment),
     kind: "hem",
   }));
   return {
@@ -130,12 +139,6 @@ export function makeLoosePiece(spec: PieceSpec, cloth: FabricStock): Piece {
     isUpright: cloth.direction !== "any" && spec.up === "up",
   };
 }
-
-const outlineOf = (loops: readonly Piece["outline"]["outer"][], allowance: Mm, shrink: Ratio) =>
-  addAllowance(
-    loops.map((segments) => ({ segments, allowances: segments.map(() => allowance) })),
-    shrink,
-  );
 
 function sizeOf(loop: Piece["outline"]["outer"]): readonly [Mm, Mm] {
   const { min, max } = loopBounds(loop);

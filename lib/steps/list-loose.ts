@@ -3,23 +3,26 @@ import { hemPiece } from "./hem-piece.ts";
 import type { Step } from "./types.ts";
 
 /**
- * A loose piece that is sewn to nothing is hemmed all round: the only one of its cloth, not mentioned
- * in a step of the author's own. How several are joined, and what the author has in mind, the author says.
+ * A loose piece that is sewn to nothing is hemmed: one with hems of its own, or the only one of its
+ * cloth, not mentioned in a step of the author's own. How several are joined, and what the author has in mind, the author says.
  */
 export function listLoose(work: Work): Step[] {
-  const { solids, words } = work.project;
+  const { solids, pieces, words } = work.project;
   const attached = new Set(
     solids.flatMap(({ cover }) => (cover?.attach ?? []).map(({ piece }) => piece)),
   );
   const loose = work.pieces.filter(({ id }) => !attached.has(id));
+  const hasHem = (id: string) => pieces.some((one) => one.id === id && one.hem !== undefined);
   const own = words.flatMap((part) =>
     part.kind === "before" ? [`${part.title} ${part.markdown}`] : [],
   );
   return loose
-    .filter(({ stock }) => loose.filter((one) => one.stock === stock).length === 1)
+    .filter(
+      ({ id, stock }) => hasHem(id) || loose.filter((one) => one.stock === stock).length === 1,
+    )
     .filter(
       ({ edges }) =>
-        edges.length > 0 && edges.every((edge) => edge.kind === "hem" && edge.allowance > 0),
+        edges.every(({ kind }) => kind === "hem") && edges.some(({ allowance }) => allowance > 0),
     )
     .filter(({ id, label }) => !own.some((text) => text.includes(label) || text.includes(id)))
     .map(({ id, edges }) =>

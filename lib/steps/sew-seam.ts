@@ -131,8 +131,14 @@ function sew(seam: Seam, cover: Cover, straight: string | null, work: Work): str
 
 function pivot({ corners }: Seam, { format }: Work): string[] {
   if (corners.length === 0) return [];
-  const places = listWords(corners.map(({ along }) => format.length(along)));
-  const exact = `Pivot ${places} from the start.`;
+  const [first, ...others] = corners;
+  const isAtStart = first!.along < equal;
+  const places = listWords((isAtStart ? others : corners).map(({ along }) => format.length(along)));
+  if (isAtStart && others.length === 0)
+    return ["Start at the corner, and pivot when you are back."];
+  const exact = isAtStart
+    ? `Start at a corner; pivot ${places} from there.`
+    : `Pivot ${places} from the start.`;
   return [
     countWords(exact) <= mostWords
       ? exact
