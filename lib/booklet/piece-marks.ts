@@ -1,9 +1,11 @@
+import { flattenPath, pathOfLoop } from "../drawing/paper-path.ts";
 import { add, angleOf, fromAngle, leftOf, midpoint, scale } from "../plane/points.ts";
 import { directionAlong, pointAlong } from "../plane/segments.ts";
 import type { Bounds, Mm, Point } from "../plane/types.ts";
 import type { Mark } from "../seams/types.ts";
 import type { PatternPiece } from "./pattern-sheets.ts";
 import { loopPath, path, stretch, text } from "./sheet-marks.ts";
+import { placeName } from "./place-name.ts";
 import type { OnSheet } from "./sheet-marks.ts";
 
 const notchLength: Mm = 6;
@@ -85,11 +87,15 @@ function wordMarks(
   const isLying = Math.abs(Math.sin(angleOf(up))) < 0.5;
   const middle = onSheet(real);
   const beside: Point = isLying ? add(middle, [-arrow.half, -3]) : add(middle, [4, 0]);
+  const size = 5;
+  const outline = flattenPath(pathOfLoop(piece.outline.outer, onSheet), 0.1);
+  // Words that lie along the arrow have their place; those beside it may slide up and down.
+  const at = isLying ? beside : placeName(name, beside, { outline, size });
   return (
-    text(beside, name, { size: 5 }) +
+    text(at, name, { size }) +
     stretch(foot, head, "arrow") +
     `<path class="head" d="M${head[0]} ${head[1]}L${left[0]} ${left[1]}L${right[0]} ${right[1]}Z"/>` +
-    text(add(middle, isLying ? [-arrow.half, 5] : [4, 9]), "up")
+    text(isLying ? add(middle, [-arrow.half, 5]) : add(at, [0, 6]), "up")
   );
 }
 
