@@ -1,13 +1,15 @@
 import { type BoardBench, benchBoardSet } from "../packing/bench-boards.ts";
-import type { BoardSet } from "../packing/bench-types.ts";
-import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
+import { readBenchArgs, readBenchSets, runBench, sayLeftOut } from "./bench-data.ts";
+import { boardSetShape } from "./bench-shapes.ts";
 
 /** `npm run bench -- boards`: boards used for each set of lengths against bound and best known. */
 export function benchBoards(words: readonly string[]): Promise<void> {
   const { data, json } = readBenchArgs(words);
+  const { sets, faults } = readBenchSets(data, "1d", boardSetShape);
+  sayLeftOut(faults);
   if (!json) console.log("set           pieces  boards   bound  first fit  best known   time");
   runBench(
-    readBenchSets<BoardSet>(data, "1d"),
+    sets,
     (set) => benchBoardSet(set),
     (row, seconds) =>
       `${row.name.padEnd(13)} ${String(row.pieces).padStart(6)}` +

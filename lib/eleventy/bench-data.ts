@@ -1,5 +1,6 @@
-import { readFileSync, readdirSync } from "node:fs";
+import { readFileSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
+import type { z } from "zod";
 import type { Effort } from "../packing/pack-strip.ts";
 
 /** What the words after `npm run bench -- lay` ask for. */
@@ -34,14 +35,67 @@ function readEffort(word: string): Effort {
   throw new Error(`--effort is quick or full, not ${word}`);
 }
 
-/** All JSON sets in a folder, by name; a file may hold one set or a list of them. */
-export function readBenchSets<T>(folder: string, own: string): readonly T[] {
-  const names = (path: string): readonly string[] =>
-    readdirSync(path).filter((name) => name.endsWith(".json"));
-  const inside = readdirSync(folder).includes(own) ? join(folder, own) : folder;
-  return [...names(inside)]
-    .sort()
-    .flatMap((name) => JSON.parse(readFileSync(join(inside, name), "utf8")) as T | T[]);
+/** Sets that can be measured, and a line for each file or set that cannot. */
+export interface BenchSets<T> {
+  readonly sets: readonly T[];
+  readonly faults: readonly string[];
+}
+
+/**
+ * All JSON sets in a folder, by name of file; a file may hold one set or a list of them, and a set
+ * without a name takes that of its file. What is not of the shape is left out and named.
+ */
+export function readBenchSets<T>(folder: string, own: string, shape: z.ZodType<T>): BenchSets<T> {
+  if (!isFolder(folder)) throw new Error(`--data ${folder}: there is no such folder`);
+  const inside = isFolder(join(folder, own)) ? join(folder, own) : folder;
+  const files = readdirSync(inside).filter((name) => name.endsWith(".json"));
+  if (files.length === 0) throw new Error(`--data ${inside}: there is no .json file in it`);
+  const read = files.toSorted().map((file) => readFile(join(inside, file), file, shape));
+  const sets = read.flatMap((each) => each.sets);
+  const faults = read.flatMap((each) => each.faults);
+  if (sets.length === 0) {
+    throw new Error([...faults, `--data ${inside}: no set of this kind in it`].join("\n"));
+  }
+  return { sets, faults };
+}
+
+const isFolder = (path: string): boolean =>
+  statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+
+function readFile<T>(path: string, file: string, shape: z.ZodType<T>): BenchSets<T> {
+  let held: unknown;
+  try {
+    held = JSON.parse(readFileSync(path, "utf8"));
+  } catch (fault) {
+    return { sets: [], faults: [`${file}: cannot be read as JSON (${firstLine(fault)})`] };
+  }
+  const name = file.replace(/\.json$/, "");
+  const sets: T[] = [];
+  const faults: string[] = [];
+  const given: readonly unknown[] = Array.isArray(held) ? held : [held];
+  given.forEach((one, i) => {
+    const which = given.length === 1 ? file : `${file}, set ${i + 1}`;
+    const isNamed = typeof one === "object" && one !== null;
+    const parsed = shape.safeParse(isNamed ? { name, ...one } : one);
+    if (parsed.success) sets.push(parsed.data);
+    else faults.push(`${which}: ${sayIssue(parsed.error.issues[0])}`);
+  });
+  if (given.length === 0) faults.push(`${file}: holds no set`);
+  return { sets, faults };
+}
+
+const firstLine = (fault: unknown): string =>
+  (fault instanceof Error ? fault.message : String(fault)).split("\n")[0]!;
+
+function sayIssue(issue: z.core.$ZodIssue | undefined): string {
+  const at = issue?.path.map((step) => (typeof step === "number" ? step + 1 : String(step)));
+  const where = at === undefined || at.length === 0 ? "" : `${at.join(" ")}: `;
+  return `${where}${(issue?.message ?? "not such a set").replace("Invalid input: ", "")}`;
+}
+
+/** Say on the error channel, a line each, what is left out. */
+export function sayLeftOut(faults: readonly string[]): void {
+  faults.forEach((fault) => console.error(`${fault}; it is left out`));
 }
 
 /** Run a bench line by line with its time, and print a table or JSON. */

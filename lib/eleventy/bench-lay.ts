@@ -1,7 +1,7 @@
 import { type LayBench, benchLaySet, compareBottomLeft } from "../packing/bench-lay.ts";
-import type { LaySet } from "../packing/bench-types.ts";
 import { checkLaySet } from "./check-lay-set.ts";
-import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
+import { readBenchArgs, readBenchSets, runBench, sayLeftOut } from "./bench-data.ts";
+import { laySetShape } from "./bench-shapes.ts";
 
 const percent = (share: number | null): string =>
   share === null ? "     –" : `${(100 * share).toFixed(1).padStart(5)}%`;
@@ -9,11 +9,10 @@ const percent = (share: number | null): string =>
 /** `npm run bench -- lay`: density of each irregular set against the best known and bottom-left fill. */
 export function benchLay(words: readonly string[]): Promise<void> {
   const { data, effort, json } = readBenchArgs(words);
-  const sets = readBenchSets<LaySet>(data, "irregular").filter((set) => {
-    const fault = checkLaySet(set);
-    if (fault !== null) console.error(`${fault}; the set is left out`);
-    return fault === null;
-  });
+  const { sets: read, faults } = readBenchSets(data, "irregular", laySetShape);
+  const unfit = read.map(checkLaySet);
+  sayLeftOut([...faults, ...unfit.filter((fault) => fault !== null)]);
+  const sets = read.filter((_, i) => unfit[i] === null);
   if (!json)
     console.log("set        pieces density  of best  of bottom-left  fault      time       cpu");
   runBench(

@@ -1,13 +1,15 @@
 import { type SheetBench, benchSheetSet } from "../packing/bench-sheets.ts";
-import type { SheetSet } from "../packing/bench-types.ts";
-import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
+import { readBenchArgs, readBenchSets, runBench, sayLeftOut } from "./bench-data.ts";
+import { sheetSetShape } from "./bench-shapes.ts";
 
 /** `npm run bench -- sheets`: value cut right across from each sheet against the known optimum. */
 export function benchSheets(words: readonly string[]): Promise<void> {
   const { data, json } = readBenchArgs(words);
+  const { sets, faults } = readBenchSets(data, "rect", sheetSetShape);
+  sayLeftOut(faults);
   if (!json) console.log("set        kinds     value     bound   optimum   time");
   runBench(
-    readBenchSets<SheetSet>(data, "rect"),
+    sets,
     benchSheetSet,
     (row, seconds) =>
       `${row.name.padEnd(10)} ${String(row.kinds).padStart(5)}` +

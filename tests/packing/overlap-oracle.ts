@@ -11,9 +11,25 @@ function ringArea(ring: readonly (readonly [number, number])[]): number {
   return Math.abs(doubled) / 2;
 }
 
-/** Area two outlines share, by a library the program itself does not use. */
+/** Corners are rounded to so many parts of a millimetre: on nearly equal ones the library gives up. */
+const grids = [1e6, 1e5, 1e4];
+
+/** Area two outlines share, by another library than the one that lays them. */
 export function sharedArea(one: Polygon, two: Polygon): Mm2 {
-  const ring = (outline: Polygon): [number, number][] => outline.map(([x, y]) => [x, y]);
+  const faults: unknown[] = [];
+  for (const grid of grids) {
+    try {
+      return sharedOnGrid(one, two, grid);
+    } catch (fault) {
+      faults.push(fault);
+    }
+  }
+  throw new AggregateError(faults, "no grid is coarse enough to compare the outlines");
+}
+
+function sharedOnGrid(one: Polygon, two: Polygon, grid: number): Mm2 {
+  const ring = (outline: Polygon): [number, number][] =>
+    outline.map(([x, y]) => [Math.round(x * grid) / grid, Math.round(y * grid) / grid]);
   return intersection([ring(one)], [ring(two)])
     .flatMap(([outer, ...holes]) => [
       ringArea(outer as [number, number][]),
