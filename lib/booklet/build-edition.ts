@@ -1,4 +1,5 @@
 import type { Figure } from "../drawing/types.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
 import type { Step } from "../steps/types.ts";
 import { buildBooklet } from "./build-booklet.ts";
 import { buildHandout } from "./build-handout.ts";
@@ -40,7 +41,11 @@ export function buildEdition(
       return { ...booklet, edition: name, pages: pages.map(narrowSteps) };
     }
     case "large-print": {
-      const large = fitFigures(oneByOne(figures), { magnify: edition.magnify, room: tallRoom });
+      const large = fitFigures(underHeads(oneByOne(figures), edition.magnify), {
+        magnify: edition.magnify,
+        room: tallRoom,
+        taller: wholePage,
+      });
       const booklet = buildBooklet(plan, large, options);
       const full = { magnify: edition.magnify, room: (asked: FigureRoom) => asked };
       const sources: LargeSources = [
@@ -62,7 +67,7 @@ export function buildEdition(
 }
 
 /** What title and facts leave for the drawing of a cover. @source our choice: three lines of title, six facts */
-const coverHeight = { folded: 55, large: 85 };
+const coverHeight = { folded: 55, large: 72 };
 
 /** The cover's drawing made for its room: one shrunk to fit would have its labels shrunk as well. */
 const redrawCover = (
@@ -106,6 +111,23 @@ const tallRoom = ({ height }: FigureRoom): FigureRoom => ({
   height: Math.max(Math.min(height, tallest), Math.min(tallest, height * 2)),
 });
 
+/** Heights for a drawing that needs a page of its own, on Letter too, so that its labels keep their size. */
+const wholePage: readonly Mm[] = [175, 198];
+
+/** Tallest drawing of a piece that shares its page with the heading, the sizes and two warnings. */
+const tallestPiece: Mm = 125;
+
+/** Drawings to be magnified so much, those of pieces no taller than their heading leaves room for. */
+const underHeads = ({ ids, draw }: FigureSource, by: Ratio): FigureSource => ({
+  ids,
+  draw: (id, asked = pageRoom) => {
+    const height = id.startsWith("panel/")
+      ? Math.min(asked.height, tallestPiece / by)
+      : asked.height;
+    return draw(id, { width: asked.width, height });
+  },
+});
+
 /** Boards one by one: all on one drawing would leave no room for large labels. */
 const oneByOne = ({ ids, draw }: FigureSource): FigureSource => ({
   ids: ids.filter((id) => !/^board\/[^/]+$/.test(id)),
@@ -128,10 +150,12 @@ function putBelow(page: PlacedPage, steps: readonly Step[], sources: LargeSource
   };
 }
 
-const belowRooms: readonly FigureRoom[] = [60, 75, 100, 125, tallest].map((height) => ({
-  width: pageRoom.width,
-  height,
-}));
+const belowRooms: readonly FigureRoom[] = [60, 75, 100, 125, tallest, ...wholePage].map(
+  (height) => ({
+    width: pageRoom.width,
+    height,
+  }),
+);
 /** A large drawing whose thing is smaller than this shows nothing but its labels. @source our choice */
 const leastDrawn = 32;
 

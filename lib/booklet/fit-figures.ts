@@ -1,5 +1,5 @@
 import type { Figure } from "../drawing/types.ts";
-import type { Ratio } from "../plane/types.ts";
+import type { Mm, Ratio } from "../plane/types.ts";
 import { pageRoom } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 
@@ -7,6 +7,8 @@ export interface FigureFit {
   /** The room there is in the place of the room the booklet would give. */
   readonly room: (asked: FigureRoom) => FigureRoom;
   readonly magnify: Ratio;
+  /** Heights to try, one after the other, before labels are magnified less. */
+  readonly taller?: readonly Mm[];
   /** The least that labels may be magnified where they find no clear place in full. */
   readonly least?: Ratio;
 }
@@ -21,15 +23,20 @@ const clearPrint: Ratio = 1.06;
  */
 export const fitFigures = (
   { ids, draw }: FigureSource,
-  { room, magnify, least = clearPrint }: FigureFit,
+  { room, magnify, taller = [], least = clearPrint }: FigureFit,
 ): FigureSource => ({
   ids,
   draw: (id, asked = pageRoom) => {
     const space = room(asked);
-    const within = (by: Ratio): Figure =>
-      scaleFigure(draw(id, { width: space.width / by, height: space.height / by }), by);
+    const within = (by: Ratio, { width, height }: FigureRoom = space): Figure =>
+      scaleFigure(draw(id, { width: width / by, height: height / by }), by);
     const first = within(magnify);
     if (isClear(first, space)) return first;
+    for (const height of taller) {
+      const higher = { width: space.width, height };
+      const figure = within(magnify, higher);
+      if (isClear(figure, higher)) return figure;
+    }
     const less = [(magnify + least) / 2, least].filter((by) => by < magnify - 0.02);
     for (const by of less) {
       const figure = within(by);
