@@ -1,6 +1,7 @@
 import type { Loop, Mm, Point, Segment } from "../plane/types.ts";
-import { drawnLength, outlineSize } from "../project/rounded-corners.ts";
-import type { BlockSpec, RoundedBlock } from "../project/types.ts";
+import { drawnLength } from "../project/rounded-corners.ts";
+import { roundedOutline } from "../solids/rounded-outline.ts";
+import type { BlockSpec } from "../project/types.ts";
 
 /** The side of a block that its shape is drawn on, and how deep the block runs behind it. */
 export interface BlockOutline {
@@ -27,7 +28,7 @@ export function blockOutline(spec: BlockSpec): BlockOutline | null {
       };
     case "rounded":
       return {
-        loop: roundedLoop(spec),
+        loop: roundedOutline(spec).loop,
         from: seenAlong[spec.along],
         depth: drawnLength(spec.size, spec.along),
       };
@@ -118,29 +119,4 @@ function frustumSide(base: Mm, top: Mm, height: Mm): Point[] {
   const widest = Math.max(base, top);
   const [b, t] = [(widest - base) / 2, (widest - top) / 2];
   return [[b, 0], [b + base, 0], [t + top, height], ...(top > 0 ? [[t, height] as Point] : [])];
-}
-
-/** The corners in order from the lowest left, each sharp or a quarter of a circle. */
-function roundedLoop({ size, radius, along, corners }: RoundedBlock): Loop {
-  const [width, depth] = outlineSize(size, along);
-  const turns = [
-    { name: "front-left", at: [0, 0], before: [0, 1], after: [1, 0] },
-    { name: "front-right", at: [width, 0], before: [-1, 0], after: [0, 1] },
-    { name: "back-right", at: [width, depth], before: [0, -1], after: [-1, 0] },
-    { name: "back-left", at: [0, depth], before: [1, 0], after: [0, -1] },
-  ] as const;
-  const stops = turns.map(({ name, at: [x, y], before: [bx, by], after: [ax, ay] }) => {
-    const reach = corners.includes(name) ? radius : 0;
-    const enter: Point = [x + bx * reach, y + by * reach];
-    const leave: Point = [x + ax * reach, y + ay * reach];
-    const centre: Point = [x + (bx + ax) * reach, y + (by + ay) * reach];
-    return { enter, leave, centre, isRound: reach > 0 };
-  });
-  return stops.flatMap(({ enter, leave, centre, isRound }, index): Segment[] => {
-    const next = stops[(index + 1) % stops.length]?.enter ?? leave;
-    const run: Segment = { kind: "line", from: leave, to: next };
-    const isRun = Math.hypot(next[0] - leave[0], next[1] - leave[1]) > 1e-6;
-    const bend: Segment = { kind: "arc", from: enter, to: leave, centre, isClockwise: false };
-    return [...(isRound ? [bend] : []), ...(isRun ? [run] : [])];
-  });
 }
