@@ -76,7 +76,9 @@ function buildPiece(
   const panel = cover?.panels.find(({ id }) => id === piece.panel) ?? null;
   const id = pieceAnchor(piece, cover);
   const name = cover === null ? piece.id : (piece.panel ?? piece.id);
-  const edges = piece.edges.map((edge) => ({ edge, text: edgeText(edge, piece, cover, format) }));
+  // The cut line is enlarged by what the cloth will shrink: the legs are found on edges enlarged with it.
+  const laid = enlargePiece(piece, shrinkOf(piece, plan.project));
+  const edges = laid.edges.map((edge) => ({ edge, text: edgeText(edge, piece, cover, format) }));
   const walk = describeWalk(piece.outline.outer, id, format, edges);
   const warnings = pieceWarnings(piece, panel, plan);
   const rows = walk.legs.length > 0 ? walk.legs.length : edges.length;
