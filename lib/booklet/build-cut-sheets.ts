@@ -83,13 +83,23 @@ function buildCutSheet(
   };
 }
 
-const cutRows = (used: UsedStock, format: Format): string[][] =>
-  used.cuts.map((cut) => [
-    `${cut.order}`,
-    cutWords(cut, used),
-    cut.kind === "free" ? "–" : format.length(cut.at),
-    edgeWords(cut),
-  ]);
+/** Free cuts of one kind that follow one another share a row. */
+function cutRows(used: UsedStock, format: Format): string[][] {
+  const runs = evenRuns(used.cuts, {
+    kind: (cut) => (cut.kind === "free" ? cutWords(cut, used) : `straight ${cut.order}`),
+    at: () => 0,
+    fewest: 2,
+  });
+  return runs.map((run) => {
+    const [cut] = run;
+    return [
+      listNumbers(run.map(({ order }) => order)),
+      cutWords(cut, used),
+      cut.kind === "free" ? "–" : format.length(cut.at),
+      edgeWords(cut),
+    ];
+  });
+}
 
 /** So many even cuts along a board or a roll, or parts, share a row. @source our choice */
 const fewestAlike = 3;
@@ -155,11 +165,15 @@ function sheetFigure(id: string, drawings: FigureSource, cuts: number): Figure |
   return drawClear(drawings, id, rooms) ?? drawings.draw(id, rooms.at(-1));
 }
 
-export function partName({ part, copy, layer, twin }: CutPlace): string {
+export function partName({ part, copy, layer, twin, hasSpare }: CutPlace): string {
   const [which, of] = layer;
   const layers = of > 1 ? `, layer ${which} of ${of}` : "";
   if (twin === part) {
-    return `${ownerFirst(part)} (copies ${2 * copy - 1} and ${2 * copy}), cut aslant${layers}`;
+    const copies =
+      hasSpare === true
+        ? `copy ${2 * copy - 1} and a spare`
+        : `copies ${2 * copy - 1} and ${2 * copy}`;
+    return `${ownerFirst(part)} (${copies}), cut aslant${layers}`;
   }
   const aslant =
     twin === undefined ? "" : ` and ${openHyphens(twin.split("/").at(-1)!)}, cut aslant`;

@@ -44,12 +44,13 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
     return level.scale > upright.scale * 1.4 ? level : upright;
   };
   // The table beside the figure has the whole names.
-  const fitted = firstClear(
+  const first = firstClear(
     limits,
     () => turn("whole"),
     () => turn("short"),
     () => turn("once"),
   );
+  const fitted = first.scale * lay.width > limits.width / 3 ? first : largerOf(first, turn("once"));
   return finishFigure(
     {
       id: `lay/${lay.stock}`,
@@ -62,6 +63,12 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
     limits,
   );
 }
+
+/** The drawing whose long columns of names leave the cloth small, or a clear one much larger. */
+const largerOf = (first: Fitted, brief: Fitted): Fitted => {
+  const isClear = brief.picture.collisions.length + findCollisions(brief.picture.inks).length === 0;
+  return isClear && brief.scale > first.scale * 1.2 ? brief : first;
+};
 
 interface LayLook {
   readonly cloth: FabricStock | null;

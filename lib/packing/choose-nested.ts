@@ -7,7 +7,7 @@ import type { CutPlan, Part, Shortfall, UsedStock } from "./types.ts";
 
 /**
  * The plan by right-across cuts, or that of nested outlines where it buys less or opens less of what
- * is on hand. The bound is the area of the parts: no plan of any kind passes it.
+ * is on hand, or takes as much and spares cuts before the outlines. The bound is the area of the parts: no plan of any kind passes it.
  */
 export function chooseNested(
   across: readonly CutPlan[],
@@ -24,34 +24,45 @@ export function chooseNested(
 ): readonly CutPlan[] {
   const nested = parts.length === 0 ? null : nestSheets(parts, sheets, options);
   const taken = nested?.map((used) => used.length) ?? [];
+  const needed = counts(across);
   const isNested =
     nested !== null &&
-    isLess(
-      taken,
-      across.map(({ needed }) => needed),
-      sheets,
-    );
+    (isLess(taken, needed, sheets) ||
+      (!isLess(needed, taken, sheets) && savesCuts(nested, across, parts)));
   const area = nestedArea(parts);
   const largest = Math.max(...sheets.map(({ size }) => content(size)));
   const pieces = Math.ceil(area / largest - 1e-9);
   const buysOf = boundBuys(sheets, area);
   return across.map((plan, i): CutPlan => {
     const used: readonly UsedStock[] = isNested ? nested[i]! : plan.used;
-    const needed = used.length;
     const buys = plan.buys && {
       ...plan.buys,
-      ...buysOf(isNested ? taken : counts(across)),
+      ...buysOf(isNested ? taken : needed),
       pieces,
     };
     return {
       ...plan,
       used,
-      needed,
-      lowerBound: across.length === 1 ? Math.min(pieces, needed) : plan.lowerBound,
+      needed: used.length,
+      lowerBound: across.length === 1 ? Math.min(pieces, used.length) : plan.lowerBound,
       short: isNested && buysNothing(taken, sheets) ? tooLarge : plan.short,
       ...(buys === undefined ? {} : { buys }),
     };
   });
+}
+
+/** Parts with outlines of their own are cut freely anyhow: fewer straight cuts come before that. */
+function savesCuts(
+  nested: readonly (readonly UsedStock[])[],
+  across: readonly CutPlan[],
+  parts: readonly Part[],
+): boolean {
+  const countCuts = (used: readonly UsedStock[]): Count =>
+    used.reduce((sum, { cuts }) => sum + cuts.length, 0);
+  return (
+    parts.some(({ outline }) => outline !== null) &&
+    countCuts(nested.flat()) < countCuts(across.flatMap(({ used }) => used))
+  );
 }
 
 const counts = (plans: readonly CutPlan[]): readonly Count[] => plans.map(({ needed }) => needed);

@@ -16,6 +16,7 @@ export interface CutItem {
   readonly own?: readonly Mm[];
   /** Another part of the same blank. */
   readonly twin?: string;
+  readonly hasSpare?: boolean;
   /** The sizes it may lie in. */
   readonly ways: readonly (readonly Mm[])[];
 }

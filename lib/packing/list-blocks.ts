@@ -50,6 +50,7 @@ export function listBlocks(
         outline: null,
         ways: part.canTurn || blocks.length > 1 ? turnsOf(withKerf) : [withKerf],
         ...(part.twin === undefined ? {} : { twin: part.twin }),
+        ...(part.leavesSpare === true && copy + 1 === part.copies ? { hasSpare: true } : {}),
       };
     });
   }).flat();

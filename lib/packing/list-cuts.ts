@@ -32,7 +32,7 @@ export function listCuts(tree: CutTree, items: readonly CutItem[], kerf: Mm): Li
       }),
     item: (index, at, size) => {
       const item = items[index]!;
-      const { part, copy, layer, twin } = item;
+      const { part, copy, layer, twin, hasSpare } = item;
       const real = lessKerf(size, kerf);
       const rings = item.outline === null ? [] : [item.outline];
       const lie = layRings(item, at, real);
@@ -47,6 +47,7 @@ export function listCuts(tree: CutTree, items: readonly CutItem[], kerf: Mm): Li
         outline,
         ...(holes === undefined ? {} : { holes }),
         ...(twin === undefined ? {} : { twin }),
+        ...(hasSpare === undefined ? {} : { hasSpare }),
       });
       // Holes come first, while there is something left to hold the part by.
       const free = [

@@ -37,6 +37,7 @@ export function slabParts(project: Project, solids: readonly Solid[], foam: stri
           outline: null,
           canTurn: true,
           ...(twin === undefined ? {} : { twin: `${solid.id}/${twin.second}` }),
+          ...(twin?.second === block.id && project.copies % 2 === 1 ? { leavesSpare: true } : {}),
         };
       });
   });

@@ -121,7 +121,7 @@ function nestOne(waiting: readonly Waiting[], sheet: SheetSize): readonly Nested
       ring.map((point): Point => {
         const [px, py] = turnPoint(point, shape.turn);
         const [sx, sy] = [px - min[0] + x, py - min[1] + y - number * length];
-        return [sy - kerf / 2, width - sx - kerf / 2];
+        return [tidy(sy - kerf / 2), tidy(width - sx - kerf / 2)];
       });
     const outline = lie(outlineOf(part));
     const holes = part.holes?.map(lie);
@@ -136,6 +136,9 @@ function nestOne(waiting: readonly Waiting[], sheet: SheetSize): readonly Nested
     return { part, copy, sheet: number, place };
   });
 }
+
+/** Without the last digits that turning leaves behind. */
+const tidy = (value: Mm): Mm => Math.round(value * 1e6) / 1e6 + 0;
 
 /** Sheets one by one, parts in order from the left end, the uncut end of each as an offcut. */
 function listSheets(

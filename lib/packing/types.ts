@@ -85,6 +85,8 @@ export interface Part {
   readonly canTurn: boolean;
   /** Another part of the same blank, or its own next copy, which one cut aslant divides between them. */
   readonly twin?: string;
+  /** Its last blank gives one more than is wanted. */
+  readonly leavesSpare?: boolean;
 }
 
 /** One result shape for slabs, sheets and boards. */
@@ -155,6 +157,8 @@ export interface CutPlace {
   readonly holes?: readonly Polygon[];
   /** Another part, or its own next copy, that comes from the same blank by one cut aslant. */
   readonly twin?: string;
+  /** The second of the two is more than is wanted. */
+  readonly hasSpare?: boolean;
 }
 
 /** One cut, right across the piece it divides. */

@@ -165,3 +165,24 @@ test("every nested plan is sound", () => {
     { numRuns: 8, seed: 2 },
   );
 }, 30_000);
+
+// Outlines cut freely once came from 59 straight cuts, whose numbers hid the parts.
+test("takes no straight cuts before outlines where that needs no more sheets", () => {
+  const leaf = shaped(
+    "leaf",
+    [
+      [10, 0],
+      [70, 10],
+      [90, 50],
+      [70, 90],
+      [10, 100],
+      [0, 50],
+    ],
+    6,
+  );
+  const free = sheet([420, 297], { kerf: 1, cutting: "free" });
+  const [plan] = planSheets([leaf, part("tag", [50, 30], 8)], [free]);
+  const kinds = new Set(plan!.used.flatMap(({ cuts }) => cuts.map(({ kind }) => kind)));
+  expect(plan!.needed).toBe(1);
+  expect([...kinds]).toEqual(["free"]);
+});
