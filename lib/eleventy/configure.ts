@@ -36,6 +36,8 @@ export function configure(
   refuseCode(eleventy);
   site.refused.forEach((file) => eleventy.ignores.add(file));
   eleventy.ignores.add(`${displayPath(resolve(content))}/**/_*.md`);
+  // How long a filter took on a busy machine is no news to an author.
+  Object.values(eleventy.benchmarks).forEach((group) => group.setMinimumThresholdMs(0));
   eleventy.setUseGitIgnore(false);
   eleventy.setNunjucksEnvironmentOptions({ throwOnUndefined: true, autoescape: true });
   eleventy.addGlobalData("layout", "screen.njk");

@@ -2,6 +2,8 @@
 declare module "@11ty/eleventy" {
   export interface UserConfig {
     readonly ignores: Set<string>;
+    /** Clocks that report what took long; a threshold of 0 keeps them quiet. */
+    readonly benchmarks: Readonly<Record<string, { setMinimumThresholdMs(least: number): void }>>;
     /** What a command hands to .eleventy.js. */
     slipcase?: unknown;
     setUseGitIgnore(use: boolean): void;
