@@ -8,7 +8,7 @@ import { drawLay } from "./draw-lay.ts";
 import { drawMap } from "./draw-map.ts";
 import { drawOpening } from "./draw-opening.ts";
 import { drawPanel } from "./draw-panel.ts";
-import { drawParts } from "./draw-parts.ts";
+import { drawParts, hasFlatParts } from "./draw-parts.ts";
 import { drawSeam } from "./draw-seam.ts";
 import { drawSolid } from "./draw-solid.ts";
 import { drawTipping, hasBalance } from "./draw-tipping.ts";
@@ -71,7 +71,7 @@ function figureDrawers(input: DrawingInput): Map<string, Drawer> {
     drawers.set("finished", (limits) => drawAssembly(input, { id: "finished", limits }));
   if (standingParts(input.project).length > 0)
     drawers.set("pieces/all", (limits) => drawAssembly(input, { id: "pieces/all", limits }));
-  if (input.project.pieces.length > 0) addFlatPieces(drawers, input);
+  if (hasFlatParts(input)) addFlatPieces(drawers, input);
   for (const cover of input.covers) addCover(drawers, input, cover);
   for (const { piece, panel, cover } of clothPieces(input)) {
     const ids = [`panel/${piece.id}`];
@@ -94,7 +94,6 @@ function addFlatPieces(drawers: Map<string, Drawer>, input: DrawingInput): void 
     ? (["pieces/flat"] as const)
     : (["finished", "pieces/flat"] as const);
   for (const id of ids) {
-    if (drawParts(input, { id, limits: pageLimits }) === null) return;
     drawers.set(id, (limits) => drawParts(input, { id, limits })!);
   }
 }

@@ -3,13 +3,13 @@ import { drawPath } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { placeLabels } from "./place-labels.ts";
 import { roundPlaces } from "./round-places.ts";
-import type { DrawingInput, Figure, FigureLimits, Ink } from "./types.ts";
+import type { Figure, FigureLimits, Ink } from "./types.ts";
 
 /** Enlarged: the swing of the stitch, its length along the edge, the edge and the room below it. */
 const [swing, advance, long, deep]: readonly [Mm, Mm, Mm, Mm] = [6, 3, 54, 20];
 
 /** The raw edge of a piece with the stitch that holds it: zigzag from just over the edge inwards. */
-export function drawNeatening(_: DrawingInput, limits: FigureLimits): Figure {
+export function drawNeatening(limits: FigureLimits): Figure {
   const over: Mm = 1;
   const swings = Math.floor(long / advance);
   const stitches = Array.from({ length: swings + 1 }, (_, i): Point => [

@@ -80,6 +80,9 @@ const allParts = ({ project }: DrawingInput): FlatPart[] =>
     .filter(({ outline, size: [length, width] }) => outline.outer.length > 2 && length * width > 0)
     .map((piece) => ({ piece, grain: "none" }));
 
+/** Is there anything to lay side by side? */
+export const hasFlatParts = (input: DrawingInput): boolean => allParts(input).length > 0;
+
 interface PartsLook {
   readonly scale: Ratio;
   /** Edges heavy, to be rounded. */

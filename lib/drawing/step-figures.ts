@@ -64,7 +64,7 @@ const finders: Readonly<Record<string, Finder>> = {
     return plan ? (limits) => drawBoards(input, plan, { number: Number(number), limits }) : null;
   },
   method: (input, [what]) => {
-    if (what === "neaten") return (limits) => drawNeatening(input, limits);
+    if (what === "neaten") return drawNeatening;
     const id = what === "clip" ? "method/clip" : "method/seam";
     return (limits) => drawMethod(input, id, limits);
   },

@@ -1,5 +1,6 @@
 import { findWays } from "../panels/find-ways.ts";
 import type { Panel, Way } from "../panels/types.ts";
+import { weightsOf } from "../panels/weigh-candidate.ts";
 import type { Mm, Ratio } from "../plane/types.ts";
 import type { CoverSpec, FabricStock, Fault } from "../project/types.ts";
 import { partEdge, partSide } from "../solids/part-edge.ts";
@@ -75,12 +76,11 @@ function chooseWhole(fitted: Solid, foam: Solid, options: PanelOptions): ChosenP
 
 /** Only an opening that costs this much less is worth another look at the panels. @source our choice */
 const muchCheaper: Ratio = 0.8;
-/** What a panel more is worth in millimetres of seam. @source our choice, as in `weigh-candidate.ts` */
-const panelPrice: Mm = 150;
-
 /** How much dearer one way is than another, in millimetres of seam. */
 const dearer = (way: Way, other: Way): Mm =>
-  way.seamLength - other.seamLength + panelPrice * (way.panels.length - other.panels.length);
+  way.seamLength -
+  other.seamLength +
+  weightsOf.auto.panel * (way.panels.length - other.panels.length);
 
 function panelsWith(
   fitted: Solid,

@@ -1,8 +1,7 @@
 import type { Panel, PanelSide } from "../panels/types.ts";
-import { distance3 } from "../solids/points3.ts";
 import { theFace } from "../solids/the-face.ts";
 import type { Face, Solid, SolidEdge } from "../solids/types.ts";
-import { gaugeOpening, type Gauged, type Load } from "./gauge-opening.ts";
+import { endsOfEdge, gaugeOpening, isSameCorner, type Gauged, type Load } from "./gauge-opening.ts";
 import { growRun, runsRound } from "./list-runs.ts";
 import { smallestGirth } from "./measure-girth.ts";
 import { priceInSight } from "./price-in-sight.ts";
@@ -91,7 +90,7 @@ const proposed = (plan: Gauged, reason: string): OpeningPlan => ({
   part: null,
 });
 
-const isRing = ({ path }: SolidEdge): boolean => distance3(path[0]!, path.at(-1)!) < 1e-6;
+const isRing = (edge: SolidEdge): boolean => isSameCorner(...endsOfEdge(edge));
 
 /** A face with one seam all round has no other that could be its hinge: that needs a word. */
 function reasonOf(rings: readonly string[], cover: Solid): string {
