@@ -4,7 +4,7 @@ import { findOutside } from "../drawing/find-outside.ts";
 import type { Count } from "../plane/types.ts";
 import { readProjects } from "../project/read-projects.ts";
 import { randomProject } from "./random-project.ts";
-import { readCount } from "./read-count.ts";
+import { readCounts } from "./read-counts.ts";
 
 export interface FigureBench {
   readonly projects: Count;
@@ -40,7 +40,7 @@ export function drawGenerated(runs: Count, firstSeed: Count = 1): FigureBench {
 
 /** `npm run bench -- figures [--runs N] [--seed N]`: labels of figures over generated projects. */
 export function benchFigures(words: readonly string[]): Promise<void> {
-  const [runs, seed] = [readCount(words, "--runs", 300), readCount(words, "--seed", 1)];
+  const { runs, seed } = readCounts(words, { runs: 300, seed: 1 });
   const start = performance.now();
   const { figures, faults, refused } = drawGenerated(runs, seed);
   faults.forEach((line) => console.log(line));

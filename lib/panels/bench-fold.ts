@@ -44,8 +44,17 @@ const seamWithin: Mm = 1e-6;
 const freeWithin: Mm = 0.05;
 const freeShare = 1e-4;
 
-/** A word on progress after so many forms: a run that is stopped still tells something. */
+/** A word on progress after so many forms. */
 const formsBetween: Count = 500;
+
+/** Whom to tell while forms are folded: a run that is stopped still tells something. */
+export interface FoldWatch {
+  /** How far it has come, each time so many forms are done. */
+  readonly onForms: (soFar: FoldBench) => void;
+  readonly onFailure: (failure: FoldFailure) => void;
+}
+
+const nobody: FoldWatch = { onForms: () => undefined, onFailure: () => undefined };
 
 const cloth: ClothRules = { usableWidth: 1400, direction: "any", allowance: 10 };
 
@@ -53,22 +62,21 @@ const cloth: ClothRules = { usableWidth: 1400, direction: "any", allowance: 10 }
  * Cover random forms by the plain rule and fold every cover back up.
  *
  * @param firstSeed seeds run on from here, so that a failure can be looked at by itself
- * @param onForms told how far it has come each time so many forms are done
  */
-export function benchFold(
-  runs: Count,
-  firstSeed: Count = 1,
-  onForms: (soFar: FoldBench) => void = () => undefined,
-): FoldBench {
+export function benchFold(runs: Count, firstSeed: Count = 1, watch: FoldWatch = nobody): FoldBench {
   const failures: FoldFailure[] = [];
   let worst: Mm = 0;
   for (let seed = firstSeed; seed < firstSeed + runs; seed++) {
     const blocks = randomBlocks(seed);
     const tried = tryFold(blocks);
     if (tried.fault === null) worst = Math.max(worst, tried.worst);
-    else failures.push({ seed, ...tried, blocks: fewestBlocks(blocks, tried.fault) });
+    else {
+      const failure = { seed, ...tried, blocks: fewestBlocks(blocks, tried.fault) };
+      failures.push(failure);
+      watch.onFailure(failure);
+    }
     const done = seed - firstSeed + 1;
-    if (done % formsBetween === 0 && done < runs) onForms({ runs: done, failures, worst });
+    if (done % formsBetween === 0 && done < runs) watch.onForms({ runs: done, failures, worst });
   }
   return { runs, failures, worst };
 }
