@@ -16,30 +16,28 @@ export function named<V extends z.core.$ZodType>(value: V, what: string) {
   return z.record(identifier, value, tell(what, "Write name: value, one a line, set in"));
 }
 
-export const identifier = z
-  .string()
-  .regex(
-    /^[A-Za-z][A-Za-z0-9-]{0,39}$/,
-    tell(
-      "a name of letters, digits and hyphens that starts with a letter",
-      "Write a name such as seat-foam",
-    ),
-  );
+/** A text of a certain form. What is no text at all is told in the same words. */
+export function matching(form: RegExp, expected: string, fix: string) {
+  return z.string(tell(expected, fix)).regex(form, tell(expected, fix));
+}
 
-export const slug = z
-  .string()
-  .regex(
-    /^[a-z0-9]+(-[a-z0-9]+)*$/,
-    tell("a name of small letters, digits and hyphens", "Write a name such as small"),
-  );
+export const identifier = matching(
+  /^[A-Za-z][A-Za-z0-9-]{0,39}$/,
+  "a name of letters, digits and hyphens that starts with a letter",
+  "Write a name such as seat-foam",
+);
 
-export const dimensionName = z.string().regex(
+export const slug = matching(
+  /^[a-z0-9]+(-[a-z0-9]+)*$/,
+  "a name of small letters, digits and hyphens",
+  "Write a name such as small",
+);
+
+export const dimensionName = matching(
   // Latin, Greek and Cyrillic letters by range: editors read this pattern without the u flag.
   /^[A-Za-z_\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff](?:-?[\w\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u04ff]){0,39}$/,
-  tell(
-    "a name of letters, digits and single hyphens that starts with a letter",
-    "Write a name such as seat-depth",
-  ),
+  "a name of letters, digits and single hyphens that starts with a letter",
+  "Write a name such as seat-depth",
 );
 
 export const lengthExample = "a length such as 1.5 cm or 1/2 in";

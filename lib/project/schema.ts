@@ -162,25 +162,16 @@ export const projectSchema = part.record(
       .optional(),
     summary: part.text.optional(),
     audience: audience.optional(),
-    country: z
-      .string(
-        tell(
-          "a country of two capitals such as GB",
-          "Write two capitals, such as GB (not UK) or US",
-        ),
-      )
-      .regex(
+    country: part
+      .matching(
         /^(?!UK$)[A-Z]{2}$/,
-        tell(
-          "a country of two capitals such as GB",
-          "Write two capitals, such as GB (not UK) or US",
-        ),
+        "a country of two capitals such as GB",
+        "Write two capitals, such as GB (not UK) or US",
       )
       .meta({ description: "Two letters of ISO 3166; chooses paper, wording and rules" })
       .optional(),
-    language: z
-      .string(tell("a language such as en-GB", "Write en-GB"))
-      .regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, tell("a language such as en-GB", "Write en-GB"))
+    language: part
+      .matching(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, "a language such as en-GB", "Write en-GB")
       .optional(),
     time: part.text.meta({ description: "How long it takes, in words" }).optional(),
     skill: part.text.meta({ description: "What the maker should be able to do" }).optional(),
