@@ -51,7 +51,6 @@ const reversed = (steps: readonly RunStep[], edges: HalfEdges): RunStep[] =>
  * it. Points at which a path runs back on itself are dropped until none is left.
  */
 function withoutTurningBack(steps: readonly RunStep[]): readonly RunStep[] {
-  if (steps.length < 3) return steps;
   const kept: RunStep[] = [];
   steps.forEach((step, i) => {
     const last = kept.at(-1);
@@ -63,7 +62,9 @@ function withoutTurningBack(steps: readonly RunStep[]): readonly RunStep[] {
       if (distance3(last.from, step.to) > 1e-6) kept.push({ ...last, to: step.to });
     }
   });
-  return kept.length === steps.length ? kept : withoutTurningBack(kept);
+  // Out and straight back leaves nothing to walk: such a boundary stays as the kernel made it.
+  if (kept.length === steps.length || kept.length === 0) return steps;
+  return withoutTurningBack(kept);
 }
 
 const turnsBack = (into: RunStep, out: RunStep): boolean =>

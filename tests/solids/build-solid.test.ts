@@ -353,6 +353,14 @@ const once: readonly { readonly fault: string; readonly blocks: readonly BlockSp
       frustum("b2", 80, 120, 390, [30, 190, 190]),
     ],
   },
+  {
+    fault: "an arc of two steps began by running back over its own start (seed 181)",
+    blocks: [
+      cylinder("b3", 205.5, 154, "x", [101.2, 127.2, 234.4]),
+      rounded("b6", [64.3, 65.5, 86.6], 32.15, ["back-right"], [161, 188.4, 150.3]),
+      cylinder("b8", 361.6, 350.2, "y", [6.6, 47.6, 231.2]),
+    ],
+  },
 ];
 describe("forms that once went wrong", () => {
   test.each(once)("come out right: $fault", ({ blocks }) => {
