@@ -68,10 +68,10 @@ function buildForm(project: Project, spec: SolidSpec): Solid {
   return spec.cover === null ? solid : splitForClosing(solid, spec.cover, "").solid;
 }
 
-/** A round edge that the cover leaves open for a share of its length is two edges from here on. */
+/** An edge that the cover leaves open for a share of its length is two edges or three from here on. */
 function partForm(form: Solid, built: readonly { readonly cover: Cover | null }[]): Solid {
-  const part = built.find(({ cover }) => cover?.solid === form.id)?.cover?.opening?.part ?? null;
-  return part === null ? form : partEdge(form, part);
+  const own = built.find(({ cover }) => cover?.solid === form.id)?.cover?.opening;
+  return (own?.parts ?? []).reduce(partEdge, form);
 }
 
 function coverForm(

@@ -11,6 +11,10 @@ export const checkOpening: Check = ({ covers, solids, project, format: { length 
     const form = solids.find(({ id }) => id === solid);
     const spec = project.solids.find(({ id }) => id === solid)?.cover;
     const isAcross = (spec?.closing.across ?? null) !== null;
+    // Where more of the same seam is no way out, all of it is too little.
+    const hasLength =
+      opening.wayOut?.kind !== "longer" &&
+      (spec?.open ?? []).some((one) => one.kind === "between" && one.length !== undefined);
     return [
       {
         id: `opening-small/${solid}`,
@@ -19,7 +23,7 @@ export const checkOpening: Check = ({ covers, solids, project, format: { length 
         message:
           `The opening ${opening.isProposed ? "" : "you chose "}spans a girth of ${length(opening.girth)}. The foam is ${length(opening.needed)} round at its ` +
           `smallest, so it would have to be squeezed by ${Math.round(opening.give * 100)} %, which is too much.`,
-        remedy: `${isAcross ? "Take `across` out: a strip lets through twice its own length and no more. " : ""}${remedyOf(opening, form, length)}`,
+        remedy: `${hasLength ? "Take `length` out. " : ""}${isAcross ? "Take `across` out: a strip lets through twice its own length and no more. " : ""}${remedyOf(opening, form, length)}`,
         source: rules["opening-small"].source,
       },
     ];
@@ -34,6 +38,8 @@ function remedyOf(
     return isProposed
       ? "List the panels so that a longer seam runs round the largest face, or make the cover in two parts."
       : "Leave a longer seam open, or list the panels so that there is one.";
+  if (wayOut.kind === "longer")
+    return `Make \`length\` of that seam ${length(wayOut.run)} or more: it then spans ${length(wayOut.girth)}.`;
   const opens = `It then spans ${length(wayOut.girth)}, along ${length(wayOut.run)} of seam.`;
   return wayOut.kind === "also"
     ? `Leave open under \`open\` as well ${seamsOf(wayOut, form)}. ${opens}`

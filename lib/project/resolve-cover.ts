@@ -170,7 +170,8 @@ function resolveOpen(
       const fix = "Name the two faces that the seam lies between";
       report(ledger, `${at}.between`, `names ${first} twice`, fix);
     }
-    return { kind: "between", faces: [first, second] };
+    const length = readOptional(ledger, `${at}.length`, entry.length, { missing: null });
+    return { kind: "between", faces: [first, second], ...(length === null ? {} : { length }) };
   });
 }
 

@@ -157,9 +157,15 @@ const open = z
                   [part.faceName, part.faceName],
                   tell("two faces", "Write [pad/back, pad/underside]"),
                 ),
+                length: part.length
+                  .meta({
+                    description:
+                      "How much of that seam stays open, such as the length of a zip on hand: the middle of it, or on a round seam as much from the end of the strip on; all of it if left out",
+                  })
+                  .optional(),
               },
-              "two faces",
-              "Write {between: [pad/back, pad/underside]}",
+              "two faces, and how much of the seam between them stays open",
+              "Write {between: [pad/back, pad/underside], length: 40 cm}",
             ),
           ],
           tell(

@@ -196,7 +196,12 @@ export interface NamedPanel {
 
 export type OpenSeam =
   | { readonly kind: "face"; readonly face: string }
-  | { readonly kind: "between"; readonly faces: readonly [string, string] };
+  | {
+      readonly kind: "between";
+      readonly faces: readonly [string, string];
+      /** How much of the seam stays open, in its middle; all of it where left out. */
+      readonly length?: Mm;
+    };
 
 export interface ClosingSpec {
   readonly kind: "zip" | "hook-and-loop" | "ties" | "hand-sewn";

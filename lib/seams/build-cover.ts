@@ -55,7 +55,7 @@ export function buildCover(
     { ups: cover.up },
   );
   const split = splitForClosing(whole, cover, field);
-  const read = nameEdges(split.solid, cover, field);
+  const read = nameEdges(split.solid, cover, { field, format });
   const chosen = choosePanels(split.solid, foam, {
     cover,
     cloth,
@@ -71,7 +71,7 @@ export function buildCover(
   if ("faults" in chosen) return { cover: null, fitted: split.solid, faults: chosen.faults };
   const { ways, plan, solid: fitted } = chosen;
   // A seam that the opening parts is piped along both its stretches.
-  const named = nameEdges(fitted, cover, field);
+  const named = nameEdges(fitted, cover, { field, format });
   const panels = prefixed(ways[0]!, prefix).panels;
   const print = placePrint(cover.print ?? { centre: [], match: [] }, fitted, panels, {
     cloth,

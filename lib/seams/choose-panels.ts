@@ -3,10 +3,11 @@ import type { Panel, Way } from "../panels/types.ts";
 import { weightsOf } from "../panels/weigh-candidate.ts";
 import type { Mm, Ratio } from "../plane/types.ts";
 import type { CoverSpec, FabricStock, Fault } from "../project/types.ts";
-import { partEdge, partSide } from "../solids/part-edge.ts";
+import { partEdge, partSide, type EdgePart } from "../solids/part-edge.ts";
 import type { Solid } from "../solids/types.ts";
 import { chooseOpen } from "./choose-open.ts";
 import type { NamedEdges } from "./name-edges.ts";
+import { partOpen } from "./part-open.ts";
 import { measureOpening, proposeOpening, type OpeningPlan } from "./plan-opening.ts";
 import { priceInSight } from "./price-in-sight.ts";
 
@@ -31,8 +32,8 @@ interface Chosen {
 }
 
 /**
- * Panels and opening together, and the solid they belong to: where a round seam is open for a share of its
- * length, both stretches are edges of it.
+ * Panels and opening together, and the solid they belong to: where a seam is open for a share of its
+ * length, every stretch is an edge of it.
  */
 export function choosePanels(
   fitted: Solid,
@@ -41,14 +42,15 @@ export function choosePanels(
 ): (Chosen & { readonly solid: Solid }) | { readonly faults: readonly Fault[] } {
   const chosen = chooseWhole(fitted, foam, options);
   if ("faults" in chosen) return chosen;
-  const { part } = chosen.plan;
-  if (part === null) return { ...chosen, solid: fitted };
-  const partPanel = (panel: Panel): Panel => ({
+  const { parts } = chosen.plan;
+  if (parts.length === 0) return { ...chosen, solid: fitted };
+  const partPanel = (panel: Panel, part: EdgePart): Panel => ({
     ...panel,
     loops: panel.loops.map((loop) => loop.flatMap((side) => partSide(side, part))),
   });
-  const ways = chosen.ways.map((way) => ({ ...way, panels: way.panels.map(partPanel) }));
-  return { ways, plan: chosen.plan, solid: partEdge(fitted, part) };
+  const partAll = (panel: Panel): Panel => parts.reduce(partPanel, panel);
+  const ways = chosen.ways.map((way) => ({ ...way, panels: way.panels.map(partAll) }));
+  return { ways, plan: chosen.plan, solid: parts.reduce(partEdge, fitted) };
 }
 
 /**
@@ -61,7 +63,8 @@ function chooseWhole(fitted: Solid, foam: Solid, options: PanelOptions): ChosenP
   if (typeof options.cover.panels !== "string") return first;
   const anywhere = new Set(fitted.edges.map(({ id }) => id));
   const best = proposeOpening([], fitted, foam, options.hardness, anywhere);
-  const price = ({ edges, part }: OpeningPlan) => (part?.share ?? 1) * priceInSight(edges, fitted);
+  const price = ({ edges, parts }: OpeningPlan) =>
+    (parts[0]?.share ?? 1) * priceInSight(edges, fitted);
   if (!best.fits || (first.plan.fits && price(best) > price(first.plan) * muchCheaper)) {
     return first;
   }
@@ -110,6 +113,9 @@ function panelsWith(
   const plan =
     open.edges.length === 0
       ? proposeOpening(panels, fitted, foam, hardness)
-      : measureOpening(open.edges, panels, fitted, foam, { hardness, isFixed: parted !== null });
+      : measureOpening(partOpen(wanted ?? [], open.edges), panels, fitted, foam, {
+          hardness,
+          isFixed: parted !== null,
+        });
   return { ways, plan };
 }

@@ -1,8 +1,9 @@
-import type { Count } from "../plane/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
 import type { CoverSpec, Fault } from "../project/types.ts";
 import { facesNamed } from "../panels/find-face.ts";
 import { anchoredEdges } from "../solids/anchored-edges.ts";
 import type { Solid, SolidEdge } from "../solids/types.ts";
+import { findLengthFaults } from "./part-open.ts";
 
 /** One entry of `open`, as edges of this solid. */
 export interface NamedOpen {
@@ -13,6 +14,8 @@ export interface NamedOpen {
   readonly edges: readonly SolidEdge[];
   /** The edge that stays shut by the author's `hinge`; null where none of these is named. */
   readonly hinge: string | null;
+  /** How much of its one edge is left open; null for all. */
+  readonly length: Mm | null;
 }
 
 /** Edges that the author left open, piped, or wants as seams. */
@@ -26,7 +29,11 @@ export interface NamedEdges {
 }
 
 /** Work out which edges the author's words `open`, `hinge`, `piping` and `anchor` mean on this solid. */
-export function nameEdges(solid: Solid, cover: CoverSpec, field: string): NamedEdges {
+export function nameEdges(
+  solid: Solid,
+  cover: CoverSpec,
+  { field, format }: { readonly field: string; readonly format: (length: Mm) => string },
+): NamedEdges {
   const faults: Fault[] = [];
   const faceIds = (name: string, at: string): readonly string[] => {
     const found = facesNamed(solid, name).map(({ id }) => id);
@@ -45,18 +52,24 @@ export function nameEdges(solid: Solid, cover: CoverSpec, field: string): NamedE
         const hinge = edges.find((edge) =>
           edge.faces.some((face) => !faces.includes(face) && hinges.includes(face)),
         );
-        return { kind: "face", field: at, words: one.face, edges, hinge: hinge?.id ?? null };
+        const own = { field: at, words: one.face, hinge: hinge?.id ?? null };
+        return { kind: "face", ...own, edges, length: null };
       }
       const [a, b] = one.faces.map((name) => faceIds(name, at)) as [
         readonly string[],
         readonly string[],
       ];
-      const edges = solid.edges.filter(
+      const words = one.faces.join(" and ");
+      const shared = solid.edges.filter(
         ({ faces: [p, q] }) => (a.includes(p) && b.includes(q)) || (a.includes(q) && b.includes(p)),
       );
-      if (edges.length === 0 && a.length > 0 && b.length > 0)
-        faults.push(doNotMeet(at, one.faces.join(" and ")));
-      return { kind: "between", field: at, words: one.faces.join(" and "), edges, hinge: null };
+      if (shared.length === 0 && a.length > 0 && b.length > 0) faults.push(doNotMeet(at, words));
+      const own = { kind: "between", field: at, words, hinge: null } as const;
+      if (one.length === undefined) return { ...own, edges: shared, length: null };
+      // The two may meet in several places: a length is measured along the longest.
+      const edges = shared.toSorted((p, q) => q.length - p.length).slice(0, 1);
+      faults.push(...findLengthFaults({ ...own, edges, length: one.length }, solid, format));
+      return { ...own, edges, length: one.length };
     }) ?? null;
   if (hinges.length > 0 && !open?.some(({ hinge }) => hinge !== null))
     faults.push(noHinge(`${field}.hinge`, cover.hinge!, open));

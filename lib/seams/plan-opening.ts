@@ -1,11 +1,13 @@
 import type { Panel, PanelSide } from "../panels/types.ts";
 import { theFace } from "../solids/the-face.ts";
+import { partEdge } from "../solids/part-edge.ts";
 import type { Face, Solid, SolidEdge } from "../solids/types.ts";
 import { endsOfEdge, gaugeOpening, isSameCorner, type Gauged, type Load } from "./gauge-opening.ts";
 import { growRun, runsRound } from "./list-runs.ts";
 import { smallestGirth } from "./measure-girth.ts";
 import { priceInSight } from "./price-in-sight.ts";
 import { shareRound } from "./share-round.ts";
+import { lengthen, type PartedOpen } from "./part-open.ts";
 import type { Opening, WayOut } from "./types.ts";
 
 export type OpeningPlan = Omit<Opening, "seams">;
@@ -16,17 +18,25 @@ export type OpeningPlan = Omit<Opening, "seams">;
  * @param isFixed the opening is the middle of a strip, beside which nothing else can be left open
  */
 export function measureOpening(
-  edges: readonly string[],
+  open: PartedOpen,
   panels: readonly Panel[],
   cover: Solid,
   foam: Solid,
   { hardness, isFixed }: { readonly hardness: number | null; readonly isFixed: boolean },
 ): OpeningPlan {
   const load: Load = { needed: smallestGirth(foam).girth, hardness };
-  const plan = gaugeOpening(edges, cover, load);
-  const wayOut = plan.fits ? null : findWayOut(plan, seamsOf(panels), cover, { load, isFixed });
-  const rings = edges.filter((id) => isRing(cover.edges.find((edge) => edge.id === id)!));
-  return { ...plan, isProposed: false, reason: reasonOf(rings, cover), wayOut, part: null };
+  const parted = open.parts.reduce(partEdge, cover);
+  const plan = gaugeOpening(open.edges, parted, load);
+  const wayOut = plan.fits
+    ? null
+    : (lengthen(open, cover, load) ??
+      findWayOut(gaugeOpening(open.wholes, cover, load), seamsOf(panels), cover, {
+        load,
+        isFixed,
+      }));
+  const rings = open.edges.filter((id) => isRing(parted.edges.find((edge) => edge.id === id)!));
+  const reason = reasonOf(rings, cover);
+  return { ...plan, isProposed: false, reason, wayOut, parts: open.parts };
 }
 
 /**
@@ -56,7 +66,7 @@ export function proposeOpening(
   if (fitting.length > 0) {
     const { plan, part, words } = fitting.reduce((a, b) => (b.price < a.price - 1e-6 ? b : a));
     const why = `${words}: the shortest opening, least in sight, that lets the foam in.`;
-    return { ...proposed(plan, why), part };
+    return { ...proposed(plan, why), parts: part === null ? [] : [part] };
   }
   const widest = tried.toSorted((a, b) => b.plan.girth - a.plan.girth);
   for (const { plan, face } of widest.slice(0, mostGrown)) {
@@ -87,7 +97,7 @@ const proposed = (plan: Gauged, reason: string): OpeningPlan => ({
   isProposed: true,
   reason,
   wayOut: null,
-  part: null,
+  parts: [],
 });
 
 const isRing = (edge: SolidEdge): boolean => isSameCorner(...endsOfEdge(edge));

@@ -205,13 +205,13 @@ export interface Opening {
   readonly reason: string;
   /** What would let the foam in where the author's seams do not; null where nothing is amiss or nothing helps. */
   readonly wayOut: WayOut | null;
-  /** Where a round seam is parted into an open and a sewn stretch; null where whole seams are open. */
-  readonly part: EdgePart | null;
+  /** Where seams are parted into open and sewn stretches, one cut after another; none where whole seams are open. */
+  readonly parts: readonly EdgePart[];
 }
 
-/** Seams to leave open as well, or in place of those the author left open. */
+/** Seams to leave open as well, or in place of those the author left open; or more of the same seam. */
 export interface WayOut {
-  readonly kind: "also" | "instead";
+  readonly kind: "also" | "instead" | "longer";
   /** The two faces of each seam. */
   readonly pairs: readonly (readonly [string, string])[];
   readonly run: Mm;

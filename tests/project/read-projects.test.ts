@@ -124,7 +124,7 @@ describe("reading a sound project", () => {
       ],
       open: [
         { kind: "face", face: "base/back" },
-        { kind: "between", faces: ["base/underside", "base/left"] },
+        { kind: "between", faces: ["base/underside", "base/left"], length: inches(8) },
       ],
       hinge: "base/underside",
       closing: { kind: "zip", stock: "zips" },
