@@ -1,14 +1,12 @@
-import { sectionAt } from "../packing/section-at.ts";
-import type { Lay, LayPlace } from "../packing/types.ts";
-import { sectionWords } from "../drawing/section-words.ts";
+import type { Lay } from "../packing/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Format } from "../units/make-format.ts";
 import { shortfallNotice, slugOf } from "./make-notice.ts";
-import { openHyphens, stockLabel } from "./open-hyphens.ts";
+import { buildPlaces } from "./build-places.ts";
+import { stockLabel } from "./open-hyphens.ts";
 import type { Fact, LayPage } from "./pages.ts";
-import { figures as numbers, makeTable, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
 /** Pieces laid on one cloth, with coordinates a person can chalk. */
@@ -19,34 +17,13 @@ export function buildLay(
 ): LayPage {
   const id = `lay-${slugOf(lay.stock)}`;
   const label = stockLabel(plan.project.stock, lay.stock);
-  const { sections } = lay;
   return {
     kind: "lay",
     id,
     title: `Lay on the ${label}`,
     facts: layFacts(lay, format),
     figure: layFigure(lay, figures),
-    table: makeTable(`${id}-places`, "Where the lowest left corner of each piece goes", {
-      columns: [
-        words("Piece"),
-        ...(sections === undefined ? [] : [words("On")]),
-        numbers("From the left edge"),
-        numbers("From the start of the cloth"),
-        words("Lies"),
-      ],
-      rows: lay.places.map((place) => {
-        const { section, up } = sectionAt(lay, place);
-        return [
-          lay.copies > 1 || place.copy > 1
-            ? `${openHyphens(partWords(place.piece))} (${place.copy})`
-            : openHyphens(partWords(place.piece)),
-          ...(section === null ? [] : [sectionWords(section, plan.project)]),
-          format.length(place.x),
-          format.length(up),
-          liesWords(place, format),
-        ];
-      }),
-    }),
+    table: buildPlaces(lay, `${id}-places`, { plan, format }),
     shortfalls: lay.unplaced.map((piece) =>
       shortfallNotice(
         {
@@ -100,18 +77,4 @@ function layFacts(lay: Lay, format: Format): readonly Fact[] {
         ]
       : []),
   ];
-}
-
-/** "P1/2" in words. */
-const partWords = (piece: string): string => piece.replace(/\/(\d+)$/, ", part $1");
-
-function liesWords({ turn, flipped }: LayPlace, format: Format): string {
-  const quarter = ((turn % 360) + 360) % 360;
-  const turned =
-    quarter === 0
-      ? "upright"
-      : quarter === 180
-        ? "upside down"
-        : `turned ${format.degrees(quarter)} left`;
-  return flipped ? `${turned}, turned over` : turned;
 }

@@ -38,6 +38,8 @@ export interface Table {
 export interface Column {
   readonly title: string;
   readonly isNumber: boolean;
+  /** A second entry starts here in a list set two to a row. */
+  readonly startsAgain?: boolean;
 }
 
 export interface Row {

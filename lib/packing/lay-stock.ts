@@ -8,6 +8,7 @@ import { type Remnant, fillRemnant } from "./fill-remnant.ts";
 import { rectangleAt } from "../plane/rectangle.ts";
 import { type LayOptions, layCloth } from "./lay-cloth.ts";
 import { layFolded } from "./lay-folded.ts";
+import { numberCopies } from "./number-copies.ts";
 import { splitPiece } from "./split-piece.ts";
 import type { Lay, LayPlace, LaySection } from "./types.ts";
 
@@ -40,6 +41,7 @@ export function layStock(
   const joined = laid.places.length === 0 ? flat : join(flat, laid, { all, cloth, options, lay });
   return {
     ...joined,
+    places: numberCopies(joined.places),
     have: joined.have + (isSpoiled ? cloth.have : 0),
     copies,
     unplaced,

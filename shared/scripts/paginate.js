@@ -5,23 +5,24 @@
 (function () {
   "use strict";
 
-  /** paged.js 0.4.3 leaves the head and the widths of a table behind when it runs on: set them again. */
-  function repeatHeads(page) {
-    page.querySelectorAll("table[data-split-from]").forEach(function (table) {
-      const from = table.getAttribute("data-split-from");
-      const first = document.querySelector('table[data-ref="' + from + '"]:not([data-split-from])');
-      const head = first && first.querySelector("thead");
-      if (!head || table.querySelector("thead")) return;
-      const copy = head.cloneNode(true);
-      copy.querySelectorAll("[id]").forEach(function (each) {
-        each.removeAttribute("id");
-      });
-      table.insertBefore(copy, table.firstChild);
-      const widths = first.querySelector("colgroup");
-      if (widths && !table.querySelector("colgroup")) {
-        table.insertBefore(widths.cloneNode(true), copy);
-      }
+  /**
+   * paged.js 0.4.3 leaves the head and the widths of a table behind when it runs on. They are set again
+   * as soon as its first row is there, so that the page is measured with them.
+   */
+  function repeatHead(table) {
+    const from = table.getAttribute("data-split-from");
+    const first = document.querySelector('table[data-ref="' + from + '"]:not([data-split-from])');
+    const head = first && first.querySelector("thead");
+    if (!head || table.querySelector("thead")) return;
+    const copy = head.cloneNode(true);
+    copy.querySelectorAll("[id]").forEach(function (each) {
+      each.removeAttribute("id");
     });
+    table.insertBefore(copy, table.firstChild);
+    const widths = first.querySelector("colgroup");
+    if (widths && !table.querySelector("colgroup")) {
+      table.insertBefore(widths.cloneNode(true), copy);
+    }
   }
 
   /** What a page keeps whole, whether the styles or the browser say so. */
@@ -95,8 +96,9 @@
     const wanted = idsIn(document.body);
     const counts = { rows: document.querySelectorAll("tbody tr").length };
     class Heads extends window.Paged.Handler {
-      afterPageLayout(page) {
-        repeatHeads(page);
+      renderNode(node) {
+        const table = node.nodeName === "TR" && node.closest("table[data-split-from]");
+        if (table) repeatHead(table);
       }
     }
     window.Paged.registerHandlers(Heads);
