@@ -81,11 +81,17 @@ export function toLayPiece(piece: Piece): LayPiece {
     copies: piece.cut,
     outline: toCorner(corners),
     isUpright: piece.isUpright,
-    joinAllowance: Math.max(0, ...piece.edges.map(({ allowance }) => allowance)),
+    joinAllowance: joinAllowanceOf(piece),
     ...(printOrigin === undefined
       ? {}
       : { printOrigin: [printOrigin[0] - min[0], printOrigin[1] - min[1]] as const }),
   };
+}
+
+/** A join is a seam: it does not have what an edge has for a zip or a tape. */
+function joinAllowanceOf({ edges }: Piece): Mm {
+  const sewn = edges.filter(({ kind }) => kind === "seam" || kind === "hem");
+  return Math.max(0, ...(sewn.length > 0 ? sewn : edges).map(({ allowance }) => allowance));
 }
 
 /** With the piece it mirrors, by the id that the lay knows it by. */

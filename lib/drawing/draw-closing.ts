@@ -1,6 +1,7 @@
 import type { Mm, Point } from "../plane/types.ts";
 import type { Closing, Cover } from "../seams/types.ts";
 import { tiePairs } from "../seams/plan-closing.ts";
+import { opensRound } from "../seams/place-underlap.ts";
 import { formatLength } from "../units/index.ts";
 import { ringInk } from "./dot-ink.ts";
 import { drawDimension } from "./draw-dimension.ts";
@@ -13,10 +14,8 @@ import { placeLabels } from "./place-labels.ts";
 import { abovePlaces } from "./round-places.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Label, Picture } from "./types.ts";
 
-/** Length of the open run on the paper, and of the seam that goes on at each end. */
-const [RUN, PAST]: readonly [Mm, Mm] = [50, 8];
-/** How far the cloth reaches on either side of the run. */
-const CLOTH: Mm = 11;
+/** Length of the open run on the paper, of the seam beyond each end, and of the cloth on either side. */
+const [RUN, PAST, CLOTH]: readonly [Mm, Mm, Mm] = [50, 8, 11];
 
 /** The open run laid straight with what closes it; null where nothing is sewn in. */
 export function drawClosing(
@@ -28,12 +27,12 @@ export function drawClosing(
   if (closing === null || closing.kind === "hand-sewn") return null;
   const picture = closingPicture(input, cover, closing);
   const write = (length: Mm) => formatLength(length, input.project);
-  const open = openSeams(cover);
+  const names = openSeams(cover).map(({ id }) => `seam ${id}`);
   return finishFigure(
     {
       id: `closing/${cover.solid}`,
-      title: titles[closing.kind],
-      alt: `The open run of ${write(closing.run)} laid straight, ${open.map(({ id }) => `seam ${id}`).join(", ")}; the seams go on beyond both ends. ${describe(closing, write)}`,
+      title: `${titles[closing.kind]}${opensRound(cover) ? "; the curve is laid straight" : ""}`,
+      alt: `The open run of ${write(closing.run)} laid straight, ${names.join(", ")}; the seams go on beyond both ends. ${describe(closing, write)}`,
       scale: "Not to scale",
     },
     picture,
@@ -55,7 +54,7 @@ const zipLength = ({ have, buy, run }: Closing): Mm => Math.max(have, buy) || ru
 function describe(closing: Closing, write: (length: Mm) => string): string {
   switch (closing.kind) {
     case "zip":
-      return `The zip, ${write(zipLength(closing))}, lies face down with its teeth on the stitches, sewn down both sides and three times across each end.`;
+      return `The zip, ${write(zipLength(closing))}, lies face down with its teeth on the seam line, sewn down both sides and three times across each end.`;
     case "hook-and-loop":
       return `Two tapes, ${write(closing.run)} each, face one another along the two folded edges.`;
     case "ties":
@@ -65,7 +64,7 @@ function describe(closing: Closing, write: (length: Mm) => string): string {
   }
 }
 
-/** Between ties that stand evenly, half a step from either end. */
+/** Between ties, which stand evenly. */
 const tieStep = ({ run }: Closing): Mm => run / tiePairs(run);
 
 function closingPicture(input: DrawingInput, cover: Cover, closing: Closing): Picture {

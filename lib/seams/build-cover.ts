@@ -132,7 +132,7 @@ export function buildCover(
           marks: attached.flatMap(({ marks }) => marks),
         }),
         ...(strips === null ? [] : [strips]),
-        ...cutUnderlaps(passes, cover, { cloth, prefix }),
+        ...cutUnderlaps({ passes, seams, panels }, cover, { cloth, prefix }),
       ],
       seams,
       passes,

@@ -1,6 +1,8 @@
 import { listWords } from "../units/list-words.ts";
 import type { Work } from "../estimate/types.ts";
+import { placeUnderlap, type UnderlapPlace } from "../seams/place-underlap.ts";
 import type { Cover, SewingPass } from "../seams/types.ts";
+import { clipSpacing } from "./clip-spacing.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName, seamName } from "./name-parts.ts";
 import { sewZip } from "./sew-zip.ts";
@@ -28,8 +30,20 @@ export function fitClosing(
     figure: `closing/${cover.solid}`,
   };
   const underlap = underlapOf(cover, pass);
+  const place = placeUnderlap(pass, cover);
+  const named = (panel: string) => panelName(cover, panel, work);
   const edges = names.length === 0 ? "the open edges" : `the edges of ${listWords(names)}`;
   const zip = sewZip(pass, open, { cover, work, edges });
+  const folds = [
+    ...(place.isRound
+      ? [`Snip round edges to just short of the seam line, every ${clipSpacing(work)}.`]
+      : []),
+    `Turn in the allowance along ${edges}.`,
+    "Press the folds with the iron.",
+    ...pinUnderlap(underlap, place, { named, work }),
+  ];
+  const { isRound } = place;
+  const behind = place.behind === null ? "the other fold" : `the fold of ${named(place.behind)}`;
   switch (closing.kind) {
     case "zip":
       return [
@@ -50,18 +64,22 @@ export function fitClosing(
           id: `tape-${name}`,
           title: "Sew on the hook-and-loop tape",
           actions: [
-            ...makeUnderlap(underlap),
-            `Turn in the allowance along ${edges}.`,
-            "Press the folds with the iron.",
-            ...pinUnderlap(underlap),
-            "Pin the hook side to one edge, on the strip where there is one.",
-            "Pin the loop side inside the other fold, level with the hooks.",
+            ...makeUnderlap(underlap, place),
+            ...folds,
+            ...(place.shape === "straight"
+              ? []
+              : ["Cut both tapes into short lengths, which follow the curve."]),
+            underlap === null
+              ? "Pin the hook side to one edge."
+              : "Pin the hook side to the strip, beside the fold.",
+            `Pin the loop side inside ${behind}, level with the hooks.`,
             "Sew round both tapes with the sewing machine.",
           ],
           uses: [
             ...panels,
             ...(underlap === null ? [] : [underlap]),
             "hook-and-loop tape",
+            ...(isRound ? ["cloth scissors"] : []),
             "iron",
             "pins",
             "sewing machine",
@@ -78,10 +96,8 @@ export function fitClosing(
           id: `ties-${name}`,
           title: "Sew on the ties",
           actions: [
-            ...makeUnderlap(underlap),
-            `Turn in the allowance along ${edges}.`,
-            "Press the folds with the iron.",
-            ...pinUnderlap(underlap),
+            ...makeUnderlap(underlap, place),
+            ...folds,
             "Mark the places of the ties evenly on both edges with tailor's chalk.",
             "Pin a tie at each mark, its end under the fold.",
             "Sew along both folds with the sewing machine.",
@@ -91,6 +107,7 @@ export function fitClosing(
             ...panels,
             ...(underlap === null ? [] : [underlap]),
             "ties",
+            ...(isRound ? ["cloth scissors"] : []),
             "tailor's chalk",
             "iron",
             "pins",
@@ -115,8 +132,16 @@ function underlapOf(cover: Cover, pass: SewingPass): string | null {
 
 const isUnderlap = (label: string): boolean => label.startsWith("underlap strip");
 
-function makeUnderlap(underlap: string | null): string[] {
+/** A strip is folded; a ring cannot be, and is two layers sewn together and turned. */
+function makeUnderlap(underlap: string | null, { shape, freeEdge }: UnderlapPlace): string[] {
   if (underlap === null) return [];
+  if (shape === "ring")
+    return [
+      `Lay the two layers of the ${underlap} together, right sides facing.`,
+      `Sew them along both ends and the ${freeEdge} round edge.`,
+      "Snip the allowance of that edge and turn the strip right side out.",
+      "Press it with the iron.",
+    ];
   return [
     `Turn in both ends of the ${underlap} by the allowance.`,
     "Fold the strip in half along its length, right side out.",
@@ -124,5 +149,20 @@ function makeUnderlap(underlap: string | null): string[] {
   ];
 }
 
-const pinUnderlap = (underlap: string | null): string[] =>
-  underlap === null ? [] : [`Pin the raw edges of the ${underlap} under one fold.`];
+function pinUnderlap(
+  underlap: string | null,
+  { on, shape, isRound }: UnderlapPlace,
+  { named, work }: { readonly named: (panel: string) => string; readonly work: Work },
+): string[] {
+  if (underlap === null) return [];
+  const fold = on === null ? "one fold" : `the fold of ${named(on)}`;
+  return [
+    ...(isRound
+      ? [
+          `Snip the raw edges of the ${underlap} every ${clipSpacing(work)}, half the allowance deep.`,
+        ]
+      : []),
+    `Pin them under ${fold}.`,
+    ...(shape === "pleated" ? ["Lay small pleats where the strip does not follow the curve."] : []),
+  ];
+}

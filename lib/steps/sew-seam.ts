@@ -2,6 +2,7 @@ import { countOf } from "../estimate/count-of.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover, Seam } from "../seams/types.ts";
 import { isShortJoin } from "./batch-seams.ts";
+import { clipSpacing } from "./clip-spacing.ts";
 import { countWords, mostWords, shortEnough } from "./count-words.ts";
 import { listWords } from "../units/list-words.ts";
 import { makeStep } from "./make-step.ts";
@@ -87,11 +88,6 @@ function straightToCurve(seam: Seam, cover: Cover): string | null {
   const [one, other] = seam.panels;
   const [first, second] = [isCurved(seam, one, cover), isCurved(seam, other, cover)];
   return one === other || first === second ? null : first ? other : one;
-}
-
-/** @source common practice, no source */
-function clipSpacing({ project, format }: Work): string {
-  return format.length(project.units === "in" ? 12.7 : 15);
 }
 
 function clippedPanels({ corners }: Seam): string[] {

@@ -2,6 +2,9 @@ import { bastingWords } from "../estimate/cloth-class.ts";
 import { listWords } from "../units/list-words.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover, Seam, SewingPass } from "../seams/types.ts";
+import { clipSpacing } from "./clip-spacing.ts";
+import { notchNumbers, notchWords } from "./seam-edges.ts";
+import { placeUnderlap } from "../seams/place-underlap.ts";
 import { panelName } from "./name-parts.ts";
 
 /** What a zip needs done and fetched, in the order of the work. */
@@ -11,13 +14,15 @@ interface ZipWork {
 }
 
 /**
- * Sew a zip into the open run of one pass. In a straight run the seam is basted first; round a corner it
- * cannot be pressed open, so there each tape is sewn to its own side.
+ * Sew a zip into the open run of one pass. In a straight run the seam is basted first; round a corner or
+ * along a curve it cannot be pressed open, so there each tape is sewn to its own side.
  *
  * @source common practice, no source
  */
 export function sewZip(pass: SewingPass, open: readonly Seam[], shown: Shown): ZipWork {
-  return pass.corners.length === 0 ? sewStraight(open, shown) : sewRound(pass, open, shown);
+  if (pass.corners.length > 0) return sewRound(pass, open, shown);
+  const { isRound, on, behind } = placeUnderlap(pass, shown.cover);
+  return isRound ? sewCurved(open, [behind, on], shown) : sewStraight(open, shown);
 }
 
 interface Shown {
@@ -43,6 +48,44 @@ function sewStraight(open: readonly Seam[], { cover, work, edges }: Shown): ZipW
       openIt,
     ],
     uses: [...panelsOf(open, cover, work), "zip", "zip foot", "pins", "sewing machine", "iron"],
+  };
+}
+
+/** Along a curve: the tape bends where it is snipped, and goes first to the side that is cut straight. */
+function sewCurved(
+  open: readonly Seam[],
+  [straight, round]: readonly [string | null, string | null],
+  { cover, work }: Shown,
+): ZipWork {
+  const name = (panel: string | null, otherwise: string) =>
+    panel === null ? otherwise : panelName(cover, panel, work);
+  const numbers = open.flatMap((seam) => notchNumbers(seam, cover));
+  const ends = numbers.length < 2 ? "end to end" : `notch ${numbers[0]} to notch ${numbers.at(-1)}`;
+  return {
+    actions: [
+      `Snip the outer edges of both tapes every ${clipSpacing(work)}, well short of the teeth.`,
+      "Open the zip right to its end.",
+      `Pin one tape to ${name(straight, "one side")} from ${ends}, face down, teeth on the seam line.`,
+      "Sew this tape down with the zip foot.",
+      "Close the zip.",
+      ...(numbers.length === 0
+        ? []
+        : [`Mark ${notchWords(numbers)} across on the other tape with tailor's chalk.`]),
+      "Open the zip again.",
+      `Pin the other tape to ${name(round, "the other side")} in the same way, mark to notch.`,
+      "Sew it down like the first.",
+      endIt,
+      openIt,
+    ],
+    uses: [
+      ...panelsOf(open, cover, work),
+      "zip",
+      "zip foot",
+      "cloth scissors",
+      "tailor's chalk",
+      "pins",
+      "sewing machine",
+    ],
   };
 }
 
