@@ -9,6 +9,7 @@ import { placeNeighbour, twinOf, unfoldPanel, type FaceGraph } from "./unfold-pa
 export interface Candidate {
   readonly faces: readonly string[];
   readonly folded: readonly string[];
+  /** Worked out when first asked for: many candidates are only steps on the way to others. */
   readonly measures: Measures;
   readonly placements: ReadonlyMap<string, Placement>;
   readonly placed: readonly PlacedFace[];
@@ -36,15 +37,32 @@ export function growCandidates(graph: FaceGraph, allowance: Mm): Grower {
     placements: ReadonlyMap<string, Placement>,
     placed: readonly PlacedFace[],
   ): Candidate => {
-    const unfolding = unfoldPanel(graph, faces, folded);
+    let measures: Measures | null = null;
     return {
       faces,
       folded,
       placements,
       placed,
-      measures: measureCandidate(graph, unfolding, twins, allowance),
+      get measures() {
+        const unfolding = () => unfoldPanel(graph, faces, folded);
+        return (measures ??= measureCandidate(graph, unfolding(), twins, allowance));
+      },
     };
   };
+  const open = new WeakMap<Candidate, readonly string[]>();
+  const findOpen = (candidate: Candidate): readonly string[] =>
+    candidate.faces.flatMap((face) =>
+      graph.faces
+        .get(face)!
+        .loops.flat()
+        .filter(
+          (side) =>
+            graph.edges.get(side.edge)!.isStraight &&
+            !graph.kept.has(side.edge) &&
+            !candidate.placements.has(twinOf(graph, side).face),
+        )
+        .map((side) => side.edge),
+    );
   return {
     single: (face) => {
       const made =
@@ -66,19 +84,11 @@ export function growCandidates(graph: FaceGraph, allowance: Mm): Grower {
     },
     beyond: ({ placements }, edge) =>
       graph.edges.get(edge)!.faces.find((face) => !placements.has(face))!,
-    openEdges: (candidate) =>
-      candidate.faces.flatMap((face) =>
-        graph.faces
-          .get(face)!
-          .loops.flat()
-          .filter(
-            (side) =>
-              graph.edges.get(side.edge)!.isStraight &&
-              !graph.kept.has(side.edge) &&
-              !candidate.placements.has(twinOf(graph, side).face),
-          )
-          .map((side) => side.edge),
-      ),
+    openEdges: (candidate) => {
+      const edges = open.get(candidate) ?? findOpen(candidate);
+      open.set(candidate, edges);
+      return edges;
+    },
   };
 }
 

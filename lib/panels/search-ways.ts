@@ -135,14 +135,15 @@ const retries: Count = 2;
 
 /** Join the two panels whose joining saves most, until none saves; then try each fold undone. */
 function joinStepwise(faces: readonly string[], grower: Grower, cost: Cost): Candidate[] {
-  let best = greedy(faces.map(grower.single), grower, cost);
+  const join = rememberJoins(grower);
+  let best = greedy(faces.map(grower.single), join, { grower, cost });
   for (let round = 0; round < retries; round++) {
     const joined = best.filter((candidate) => candidate.faces.length > 1);
     const worst = joined.map((candidate) =>
       greedy(
         [...best.filter((other) => other !== candidate), ...candidate.faces.map(grower.single)],
-        grower,
-        cost,
+        join,
+        { grower, cost },
       ),
     );
     const better = worst.sort((a, b) => total(a, cost) - total(b, cost))[0];
@@ -155,15 +156,21 @@ function joinStepwise(faces: readonly string[], grower: Grower, cost: Cost): Can
 const total = (candidates: readonly Candidate[], cost: Cost): number =>
   candidates.reduce((sum, candidate) => sum + cost(candidate), 0);
 
-function greedy(start: readonly Candidate[], grower: Grower, cost: Cost): Candidate[] {
+function greedy(
+  start: readonly Candidate[],
+  join: Join,
+  { grower, cost }: { readonly grower: Grower; readonly cost: Cost },
+): Candidate[] {
   let panels = [...start];
   for (;;) {
+    const owner = new Map(panels.flatMap((panel) => panel.faces.map((face) => [face, panel])));
     const joins = panels.flatMap((panel) =>
       grower.openEdges(panel).flatMap((edge) => {
-        const made = joinAcross(panel, panels, edge, grower);
-        return made === null
+        const other = owner.get(grower.beyond(panel, edge))!;
+        const joined = join(panel, other, edge);
+        return joined === null
           ? []
-          : [{ ...made, saves: cost(panel) + cost(made.other) - cost(made.joined) }];
+          : [{ panel, other, joined, saves: cost(panel) + cost(other) - cost(joined) }];
       }),
     );
     const best = joins.sort(
@@ -177,13 +184,31 @@ function greedy(start: readonly Candidate[], grower: Grower, cost: Cost): Candid
   }
 }
 
+type Join = (panel: Candidate, other: Candidate, edge: string) => Candidate | null;
+
+/** Two panels meet again in every round until one of them is joined: each join is made once. */
+function rememberJoins(grower: Grower): Join {
+  const known = new Map<Candidate, Map<Candidate, Map<string, Candidate | null>>>();
+  return (panel, other, edge) => {
+    const others = known.get(panel) ?? new Map<Candidate, Map<string, Candidate | null>>();
+    const edges = others.get(other) ?? new Map<string, Candidate | null>();
+    known.set(panel, others.set(other, edges));
+    const old = edges.get(edge);
+    if (old !== undefined) return old;
+    const made = joinAcross(panel, other, edge, grower);
+    edges.set(edge, made);
+    return made;
+  };
+}
+
 /** Add all the faces of the panel across an edge, fold by fold. */
-function joinAcross(panel: Candidate, panels: readonly Candidate[], edge: string, grower: Grower) {
-  const first = grower.extend(panel, edge);
-  if (first === null) return null;
-  const beyond = grower.beyond(panel, edge);
-  const other = panels.find((one) => one.faces.includes(beyond))!;
-  let joined: Candidate | null = first;
+function joinAcross(
+  panel: Candidate,
+  other: Candidate,
+  edge: string,
+  grower: Grower,
+): Candidate | null {
+  let joined = grower.extend(panel, edge);
   const waiting = new Set(other.folded);
   while (joined !== null && waiting.size > 0) {
     const open = grower.openEdges(joined).find((one) => waiting.has(one));
@@ -191,5 +216,5 @@ function joinAcross(panel: Candidate, panels: readonly Candidate[], edge: string
     waiting.delete(open);
     joined = grower.extend(joined, open);
   }
-  return joined === null ? null : { panel, other, joined };
+  return joined;
 }
