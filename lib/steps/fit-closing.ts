@@ -64,7 +64,7 @@ export function fitClosing(
           id: `tape-${name}`,
           title: "Sew on the hook-and-loop tape",
           actions: [
-            ...makeUnderlap(underlap, place),
+            ...makeUnderlap(underlap, place, work),
             ...folds,
             ...(place.shape === "straight"
               ? []
@@ -96,7 +96,7 @@ export function fitClosing(
           id: `ties-${name}`,
           title: "Sew on the ties",
           actions: [
-            ...makeUnderlap(underlap, place),
+            ...makeUnderlap(underlap, place, work),
             ...folds,
             "Mark the places of the ties evenly on both edges with tailor's chalk.",
             "Pin a tie at each mark, its end under the fold.",
@@ -133,13 +133,18 @@ function underlapOf(cover: Cover, pass: SewingPass): string | null {
 const isUnderlap = (label: string): boolean => label.startsWith("underlap strip");
 
 /** A strip is folded; a ring cannot be, and is two layers sewn together and turned. */
-function makeUnderlap(underlap: string | null, { shape, freeEdge }: UnderlapPlace): string[] {
+function makeUnderlap(
+  underlap: string | null,
+  { shape, freeEdge }: UnderlapPlace,
+  work: Work,
+): string[] {
   if (underlap === null) return [];
   if (shape === "ring")
     return [
       `Lay the two layers of the ${underlap} together, right sides facing.`,
       `Sew them along both ends and the ${freeEdge} round edge.`,
-      "Snip the allowance of that edge and turn the strip right side out.",
+      `Snip the allowance of that edge every ${clipSpacing(work)}.`,
+      "Turn the strip right side out.",
       "Press it with the iron.",
     ];
   return [
