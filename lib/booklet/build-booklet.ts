@@ -2,7 +2,7 @@ import { buildCover } from "./build-cover.ts";
 import { buildCuts } from "./build-cuts.ts";
 import { buildFinish } from "./build-finish.ts";
 import { buildFoam } from "./build-foam.ts";
-import { buildLay } from "./build-lay.ts";
+import { buildLay, layHeight } from "./build-lay.ts";
 import { buildMaterials } from "./build-materials.ts";
 import { type CoverPiece, buildPieces } from "./build-pieces.ts";
 import { buildRisk } from "./build-risk.ts";
@@ -41,6 +41,8 @@ export function buildBooklet(
   const format = makeFormat(project);
   const sources = listSources(plan.findings, plan.steps);
   const cite = citeFrom(sources);
+  const lays = plan.lays.map((lay) => buildLay(lay, figures, { plan, format }));
+  const next = lays[0] === undefined ? 0 : layHeight(lays[0]);
   const shown: readonly (BookletPage | null)[] = [
     buildWords(plan, figures),
     buildMaterials(plan, format),
@@ -48,8 +50,8 @@ export function buildBooklet(
     ...plan.covers.map((cover) =>
       buildWays(cover, figures, { format, isOnly: plan.covers.length === 1 }),
     ),
-    ...buildPieces(allPieces(plan), figures, { plan, format }),
-    ...plan.lays.map((lay) => buildLay(lay, figures, { plan, format })),
+    ...buildPieces(allPieces(plan), figures, { plan, format, paper: paper.name, next }),
+    ...lays,
     ...[...plan.sheets, ...plan.boards].map((cuts) => buildCuts(cuts, figures, { plan, format })),
   ];
   const before = shown.filter((page) => page !== null);

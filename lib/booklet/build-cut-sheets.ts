@@ -1,36 +1,35 @@
-import type { Figure } from "../drawing/types.ts";
 import { evenRuns } from "../packing/even-runs.ts";
 import { type AlikeStock, groupAlike } from "../packing/group-alike.ts";
 import { boundsOf } from "../packing/list-cuts.ts";
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Polygon } from "../plane/types.ts";
-import { drawClear } from "./figure-source.ts";
-import type { FigureRoom, FigureSource } from "./figure-source.ts";
+import type { FigureSource } from "./figure-source.ts";
 import type { Format } from "../units/make-format.ts";
 import { cutAnchor } from "./anchors.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import type { CutSheet } from "./pages.ts";
+import { roomsFor, sheetFigure } from "./sheet-figure.ts";
 import { figures, makeTable, tableOrNull, words } from "./table.ts";
-
-/** Room that leaves the cuts and the parts on the same page where they can be. */
-const sheetRooms: readonly FigureRoom[] = [
-  { width: 165, height: 50 },
-  { width: 165, height: 60 },
-  { width: 165, height: 80 },
-  { width: 165, height: 100 },
-];
-const wideRooms: readonly FigureRoom[] = [
-  { width: 165, height: 110 },
-  { width: 165, height: 140 },
-];
 
 /** One sheet for each slab, sheet or board that is cut, those cut alike on one, with its cuts in order. */
 export const buildCutSheets = (
   plan: CutPlan,
   drawings: FigureSource,
-  { format, label, isDrawn = false }: SheetWords & { readonly isDrawn?: boolean },
-): readonly CutSheet[] =>
-  groupAlike(plan).map((alike) => buildCutSheet(plan, alike, { drawings, format, label, isDrawn }));
+  { format, label, isDrawn = false, isAlone = false }: SheetWords & SheetPlace,
+): readonly CutSheet[] => {
+  const all = groupAlike(plan);
+  const isSole = isAlone && all.length === 1;
+  return all.map((alike) =>
+    buildCutSheet(plan, alike, { drawings, format, label, isDrawn, isSole }),
+  );
+};
+
+interface SheetPlace {
+  /** Whether one drawing above shows them all. */
+  readonly isDrawn?: boolean;
+  /** Whether nothing else stands on their page. */
+  readonly isAlone?: boolean;
+}
 
 interface SheetWords {
   readonly format: Format;
@@ -40,7 +39,11 @@ interface SheetWords {
 function buildCutSheet(
   plan: CutPlan,
   alike: AlikeStock,
-  context: SheetWords & { readonly drawings: FigureSource; readonly isDrawn: boolean },
+  context: SheetWords & {
+    readonly drawings: FigureSource;
+    readonly isDrawn: boolean;
+    readonly isSole: boolean;
+  },
 ): CutSheet {
   const { drawings, format, label, isDrawn } = context;
   const [used] = alike;
@@ -58,7 +61,11 @@ function buildCutSheet(
       `of ${plan.used.length}${isOne ? "" : ", each alike"}: ${format.sizes(used.size)}`,
     figure: isDrawn
       ? null
-      : sheetFigure(`${family}/${plan.stock}/${number}`, drawings, used.cuts.length),
+      : sheetFigure(
+          `${family}/${plan.stock}/${number}`,
+          drawings,
+          roomsFor(used, { isSole: context.isSole }),
+        ),
     cuts: isLinear
       ? tableOrNull(`${id}-cuts`, "Cuts straight across, from the left end", {
           columns: [words("Cut"), words("At")],
@@ -69,11 +76,21 @@ function buildCutSheet(
           rows: cutRows(used, format),
         }),
     parts: makeTable(`${id}-parts`, "Parts that come out", {
-      columns: [words("Part"), words("Size as it lies"), words("Lowest corner at")],
+      columns: [
+        words("Part"),
+        ...(isLinear
+          ? [words("Length"), words("Starts at")]
+          : [words("Size as it lies"), words("Lowest corner at")]),
+      ],
       rows: partRows(used, { isLinear, isOne }, format),
     }),
     offcuts: tableOrNull(`${id}-offcuts`, isOne ? "Offcuts" : "Offcuts of each", {
-      columns: [words("Size"), words("Lowest corner at"), words("Could still become")],
+      columns: [
+        ...(isLinear
+          ? [words("Length"), words("Starts at")]
+          : [words("Size"), words("Lowest corner at")]),
+        words("Could still become"),
+      ],
       rows: used.offcuts.map(({ size, at, use }) => [
         format.sizes(size),
         format.sizes(at),
@@ -153,16 +170,6 @@ export function listNumbers(numbers: readonly number[]): string {
   if (rest.length === 0) return `${first}`;
   if (rest.length > 1 && last - first === rest.length) return `${first} to ${last}`;
   return `${numbers.slice(0, -1).join(", ")} and ${last}`;
-}
-
-/** More cuts than this want more room, so that their numbers do not hide the parts. @source our choice */
-const fewCuts = 8;
-
-/** In the least room in which its labels keep clear, else in all there is. */
-function sheetFigure(id: string, drawings: FigureSource, cuts: number): Figure | null {
-  if (!drawings.ids.includes(id)) return null;
-  const rooms = cuts > fewCuts ? wideRooms : sheetRooms;
-  return drawClear(drawings, id, rooms) ?? drawings.draw(id, rooms.at(-1));
 }
 
 export function partName({ part, copy, layer, twin, hasSpare }: CutPlace): string {

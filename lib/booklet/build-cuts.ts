@@ -26,7 +26,12 @@ export function buildCuts(
     title: `Cutting the ${label}`,
     facts: cutFacts(cutPlan, { copies: plan.project.copies, format }),
     figure,
-    cuts: buildCutSheets(cutPlan, figures, { format, label, isDrawn: figure !== null }),
+    cuts: buildCutSheets(cutPlan, figures, {
+      format,
+      label,
+      isDrawn: figure !== null,
+      isAlone: true,
+    }),
     shortfalls: cutPlan.short.map((each) => shortfallNotice(each, cutPlan.stock)),
   };
 }

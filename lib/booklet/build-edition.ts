@@ -96,7 +96,7 @@ function narrowed({ magnify, margins }: Edition, page: Paper) {
 /** Where words are large or the page small, a wide figure leaves no room for words beside it. */
 function narrowSteps(page: PlacedPage): PlacedPage {
   const narrow = <T extends StepText>(step: T): T =>
-    step.arrangement === "beside-wide" ? { ...step, arrangement: "below" } : step;
+    step.arrangement.startsWith("beside-wide") ? { ...step, arrangement: "below" } : step;
   if (page.kind === "steps") return { ...page, steps: page.steps.map(narrow) };
   return page.kind === "lesson" ? { ...page, steps: page.steps.map(narrow) } : page;
 }

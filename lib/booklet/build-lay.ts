@@ -1,4 +1,5 @@
 import type { Lay } from "../packing/types.ts";
+import type { Mm } from "../plane/types.ts";
 import type { Figure } from "../drawing/types.ts";
 import { drawClear } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
@@ -78,3 +79,7 @@ function layFacts(lay: Lay, format: Format): readonly Fact[] {
       : []),
   ];
 }
+
+/** What the page of a lay takes: heading, facts, the head of its table, its rows and its drawing. */
+export const layHeight = ({ figure, table }: LayPage): Mm =>
+  70 + table.rows.length * 5 + (figure?.height ?? 0);

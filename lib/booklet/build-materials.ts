@@ -63,6 +63,15 @@ export function amount(quantity: number, { unit, unitWord }: Material, format: F
     case "kg":
       return format.mass(quantity);
     case "piece":
-      return unitWord === null ? format.number(quantity) : `${format.number(quantity)} ${unitWord}`;
+      return unitWord === null
+        ? format.number(quantity)
+        : `${format.number(quantity)} ${quantity === 1 ? unitWord : manyOf(unitWord)}`;
   }
+}
+
+/** Measures stand as they are: "3 m", "2 lb"; things take their plural. An author's own is left alone. */
+function manyOf(word: string): string {
+  if (word.length < 3 || /[^a-z]|s$|^(dozen|foot|feet)$/.test(word)) return word;
+  if (/[^aeiou]y$/.test(word)) return `${word.slice(0, -1)}ies`;
+  return /(ch|sh|x|z)$/.test(word) ? `${word}es` : `${word}s`;
 }

@@ -5,34 +5,32 @@ import { enlargePiece } from "../seams/enlarge-piece.ts";
 import type { Cover, Piece, PieceEdge } from "../seams/types.ts";
 import { describeMarks } from "./describe-marks.ts";
 import { shrinkOf } from "./shrink-of.ts";
+import { goodFigures, largestFigure, shareRoom } from "./share-room.ts";
+import type { Pictureless } from "./share-room.ts";
 import type { Figure } from "../drawing/types.ts";
 import { pieceAnchor } from "./anchors.ts";
 import { describeWalk } from "./describe-walk.ts";
-import { drawClear } from "./figure-source.ts";
-import type { FigureRoom, FigureSource } from "./figure-source.ts";
+import type { FigureSource } from "./figure-source.ts";
 import type { Format } from "../units/make-format.ts";
 import { stockLabel, titleOf } from "./open-hyphens.ts";
+import type { PaperName } from "./paper.ts";
 import type { EdgeText, Fact, PiecePage, Table } from "./pages.ts";
 import { figures as numbers, tableOrNull, words } from "./table.ts";
 import type { Plan } from "./types.ts";
 
-/** Heights for a figure, least first; the width is that of the narrower paper. */
-const heights: readonly Mm[] = [45, 52, 60, 70, 80, 95, 110, 125, 140];
-const roomOf = (height: Mm): FigureRoom => ({ width: 165, height });
-
-/** A piece drawn this long shows all its marks. @source our choice */
-const legible: Mm = 45;
-/** Share of the largest drawing below which less room is not worth it. @source our choice */
-const worthSaving = 0.7;
-
-/** What a page has room for, on the shorter paper. @source our choice, with a little to spare */
-const pageHeight: Mm = 226;
+/** What a page has room for: its height less margins of 33 mm, with a little to spare. @source our choice */
+const roomOn: Partial<Record<PaperName, Mm>> = { a4: 262 };
+/** The same on any other paper: Letter is the shorter, and smaller ones have smaller figures. */
+const roomOnLetter: Mm = 244;
 /** Heading, sizes and checks; a row of the walk; a line of warning: as `print.css` sets them. */
-const [wordsHeight, rowHeight, warningHeight]: readonly [Mm, Mm, Mm] = [42, 5, 5];
+const [wordsHeight, rowHeight, warningHeight]: readonly [Mm, Mm, Mm] = [52, 4.8, 5];
 
 export interface PieceContext {
   readonly plan: Plan;
   readonly format: Format;
+  readonly paper: PaperName;
+  /** Height of the page after the pieces, which the last of them leaves room for where it can. */
+  readonly next: Mm;
 }
 
 /** A piece and the cover it belongs to, null for a loose one. */
@@ -41,38 +39,53 @@ export interface CoverPiece {
   readonly cover: Cover | null;
 }
 
+/** A page but for its figure. */
+interface Unpictured extends Pictureless {
+  readonly page: PiecePage;
+}
+
 /**
- * The pages of some pieces in order. Two that follow one another share a page where half of it is
- * enough for each; any other has the page to itself, and is drawn as large as that allows.
+ * The pages of some pieces in order. Two that follow one another share a page where both can be drawn
+ * well enough on it; any other has the page to itself, and is drawn as large as that allows.
  */
 export function buildPieces(
   pieces: readonly CoverPiece[],
   figures: FigureSource,
   context: PieceContext,
 ): readonly PiecePage[] {
+  const height = roomOn[context.paper] ?? roomOnLetter;
+  const all = pieces.map((each) => describePiece(each, figures, context));
   const pages: PiecePage[] = [];
-  for (let i = 0; i < pieces.length; i += 1) {
-    const pair = pieces
-      .slice(i, i + 2)
-      .map((one) => buildPiece(one, figures, { ...context, share: "half" }));
-    if (pair.length === 2 && pair.every((page) => page !== null)) {
-      pages.push(...pair);
+  for (let i = 0; i < all.length; i += 1) {
+    const [first, second] = [all[i]!, all[i + 1]];
+    const shared = second === undefined ? null : shareRoom([first, second], figures, height);
+    if (shared === null) {
+      const room = height - first.words;
+      const shy = second === undefined ? goodFigures(first, figures, room - context.next) : [];
+      pages.push(pictured(first, shy.at(-1) ?? largestFigure(first, figures, room)));
+    } else {
+      pages.push(pictured(first, shared[0]), pictured(second!, shared[1]));
       i += 1;
-    } else pages.push(buildPiece(pieces[i]!, figures, { ...context, share: "whole" })!);
+    }
   }
   return pages;
 }
 
-/**
- * The page of one panel or loose piece: figure, sizes, the walk round its cut line, its edges. Null
- * where half a page was asked for and is not enough.
- */
-function buildPiece(
+const pictured = ({ page }: Unpictured, figure: Figure | null): PiecePage =>
+  figure === null
+    ? page
+    : {
+        ...page,
+        facts: [...page.facts, { label: "Drawn", value: lowerFirst(figure.scale) }],
+        figure,
+      };
+
+/** The page of one panel or loose piece: sizes, the walk round its cut line, its edges. */
+function describePiece(
   { piece, cover }: CoverPiece,
   figures: FigureSource,
-  context: PieceContext & { readonly share: "half" | "whole" },
-): PiecePage | null {
-  const { plan, format, share } = context;
+  { plan, format }: PieceContext,
+): Unpictured {
   const panel = cover?.panels.find(({ id }) => id === piece.panel) ?? null;
   const id = pieceAnchor(piece, cover);
   const name = cover === null ? piece.id : (piece.panel ?? piece.id);
@@ -83,29 +96,30 @@ function buildPiece(
   const warnings = pieceWarnings(piece, panel, plan);
   const rows = walk.legs.length > 0 ? walk.legs.length : edges.length;
   const marked = describeMarks(piece, format).length;
-  const taken = wordsHeight + (rows + marked) * rowHeight + warnings.length * warningHeight;
-  const room = pageHeight / (share === "half" ? 2 : 1) - taken;
-  const figure = pieceFigure(piece, cover, { figures, room, share });
-  if (share === "half" && (figure === null || figure.height > room)) return null;
+  const ids = [
+    ...(cover === null ? [] : [`panel/${cover.solid}/${piece.id}`]),
+    `panel/${piece.id}`,
+  ];
   return {
-    kind: "piece",
-    id,
-    title: panel === null ? titleOf(piece.label) : `Panel ${panel.id}: ${piece.label}`,
-    letter: name,
-    facts: [
-      ...pieceFacts(piece, plan, format),
-      ...(figure === null ? [] : [{ label: "Drawn", value: lowerFirst(figure.scale) }]),
-    ],
-    warnings,
-    figure,
-    walk,
-    edges:
-      walk.legs.length > 0
-        ? null
-        : edgeTable(
-            edges.map(({ text }) => text),
-            id,
-          ),
+    words: wordsHeight + (rows + marked) * rowHeight + warnings.length * warningHeight,
+    id: ids.find((each) => figures.ids.includes(each)) ?? null,
+    page: {
+      kind: "piece",
+      id,
+      title: panel === null ? titleOf(piece.label) : `Panel ${panel.id}: ${piece.label}`,
+      letter: name,
+      facts: pieceFacts(piece, plan, format),
+      warnings,
+      figure: null,
+      walk,
+      edges:
+        walk.legs.length > 0
+          ? null
+          : edgeTable(
+              edges.map(({ text }) => text),
+              id,
+            ),
+    },
   };
 }
 
@@ -146,30 +160,6 @@ function pieceWarnings(piece: Piece, panel: Panel | null, { project }: Plan): re
           `Clip the inward ${piece.clips.length === 1 ? "corner" : "corners"} where marked, to a thread short of the seam line, only when a step says so.`,
         ]),
   ];
-}
-
-/**
- * For half a page the least drawing whose labels keep clear and whose marks all show, or null; for a
- * page of its own the largest that fits.
- */
-function pieceFigure(
-  piece: Piece,
-  cover: Cover | null,
-  context: { readonly figures: FigureSource; readonly room: Mm; readonly share: "half" | "whole" },
-): Figure | null {
-  const { figures, room, share } = context;
-  const ids = [
-    ...(cover === null ? [] : [`panel/${cover.solid}/${piece.id}`]),
-    `panel/${piece.id}`,
-  ];
-  const id = ids.find((each) => figures.ids.includes(each));
-  if (id === undefined) return null;
-  const rooms = heights.filter((height, i) => i < 4 || height <= room).map(roomOf);
-  if (share === "whole")
-    return drawClear(figures, id, rooms.toReversed()) ?? figures.draw(id, rooms.at(-1));
-  const all = figures.draw(id, roomOf(heights.at(-1)!));
-  const least = Math.min(legible, worthSaving * (all.drawn ?? 0));
-  return drawClear(figures, id, rooms, ({ drawn = 0 }) => drawn >= least);
 }
 
 const edgeTable = (edges: readonly EdgeText[], id: string): Table | null =>

@@ -1,5 +1,6 @@
 import type { ComparedWay, Cover } from "../seams/types.ts";
 import type { Figure } from "../drawing/types.ts";
+import { wayWords } from "../drawing/way-words.ts";
 import { drawClear, firstFigure } from "./figure-source.ts";
 import type { FigureRoom, FigureSource } from "./figure-source.ts";
 import type { Count } from "../plane/types.ts";
@@ -76,7 +77,7 @@ const compare = (ways: readonly ComparedWay[], id: string, format: Format) =>
       words("Chosen"),
     ],
     rows: ways.map((way) => [
-      ruleWords(way),
+      wayWords(way),
       `${way.panels.length}`,
       format.length(way.seamLength),
       way.clothLength === null ? "–" : format.length(way.clothLength),
@@ -87,20 +88,3 @@ const compare = (ways: readonly ComparedWay[], id: string, format: Format) =>
       way.isChosen ? "this one" : "",
     ]),
   });
-
-function ruleWords({ rule }: ComparedWay): string {
-  switch (rule) {
-    case "auto":
-      return "best all round";
-    case "fewest":
-      return "fewest panels";
-    case "least-cloth":
-      return "least cloth";
-    case "upright":
-      return "print upright";
-    case "plain":
-      return "a panel for every face";
-    case "named":
-      return "as the author names them";
-  }
-}

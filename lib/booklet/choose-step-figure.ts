@@ -44,11 +44,12 @@ export function chooseStepFigure(
   const beside = drawClear(figures, id, rooms, isLegible);
   const isShort = step.actions.length <= fewActions && step.notes.length === 0;
   const wide = isShort && beside === null ? drawClear(figures, id, wideRooms, isLegible) : null;
-  if (wide !== null) return { figure: wide, arrangement: "beside-wide" };
-  if (beside !== null) {
+  const figure = wide ?? beside;
+  if (figure !== null) {
     // Are the actions by themselves about as tall as the figure?
-    const isTall = actionsHeight(step, columnBeside(beside.width)) >= beside.height * 0.8;
-    return { figure: beside, arrangement: isShort && !isTall ? "beside-all" : "beside" };
+    const isTall = actionsHeight(step, columnBeside(figure.width)) >= figure.height * 0.8;
+    const place = wide === null ? "beside" : "beside-wide";
+    return { figure, arrangement: isShort && !isTall ? `${place}-all` : place };
   }
   const below = drawClear(figures, id, belowRooms, isLegible);
   if (below === null) return { figure: null, arrangement: "bare" };

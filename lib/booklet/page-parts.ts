@@ -110,7 +110,8 @@ export interface StepText {
   readonly notes: readonly string[];
   readonly figure: Figure | null;
   /** A narrow figure stands beside the actions or beside all the words, a wide one below them. */
-  readonly arrangement: "beside" | "beside-all" | "beside-wide" | "below" | "above" | "bare";
+  readonly arrangement:
+    "beside" | "beside-all" | "beside-wide" | "beside-wide-all" | "below" | "above" | "bare";
   readonly check: string | null;
   readonly remedy: string | null;
 }

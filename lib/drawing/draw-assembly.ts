@@ -83,6 +83,8 @@ export function drawAssembly(
       title: "The parts put together",
       alt: `${formatSizes(box.size, input.project)} overall (length, depth, height), made of: ${names.join("; ")}.`,
       scale: fitted.note,
+      // Drawn much shorter than a hand is wide, its parts are specks.
+      drawn: (fitted.scale * Math.max(...box.size)) / 1.6,
     },
     fitted.picture,
     limits,

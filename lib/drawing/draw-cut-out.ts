@@ -7,7 +7,9 @@ import { clothPieces } from "./cloth-pieces.ts";
 import { drawHatch } from "./draw-hatch.ts";
 import { drawPath } from "./draw-path.ts";
 import { finishFigure } from "./finish-figure.ts";
+import { firstClear } from "./first-clear.ts";
 import { fitScale } from "./fit-scale.ts";
+import type { Fitted } from "./fit-scale.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { insidePoints } from "./inside-point.ts";
 import { drawArrow } from "./mark-arrow.ts";
@@ -24,6 +26,14 @@ interface CutOut {
   readonly pieces: readonly string[];
 }
 
+interface CutOutLook {
+  readonly scale: Ratio;
+  /** Whether the lay lies on its side. */
+  readonly isLevel: boolean;
+  /** Whether a name stands over its corner. */
+  readonly isTall: boolean;
+}
+
 /** The lay with the pieces of one step heavy and hatched, the rest pale, and where their corners lie. */
 export function drawCutOut(
   input: DrawingInput,
@@ -31,16 +41,23 @@ export function drawCutOut(
   limits: FigureLimits,
 ): Figure {
   const size = [lay.width, Math.max(lay.length, 1)] as const;
-  const fit = (isLevel: boolean) =>
+  const fit = (isLevel: boolean, isTall: boolean) =>
     fitScale(
-      (scale) => cutOutPicture(input, { lay, pieces }, { scale, isLevel }),
+      (scale) => cutOutPicture(input, { lay, pieces }, { scale, isLevel, isTall }),
       isLevel ? [size[1], size[0]] : size,
       limits,
     );
   // A long lay lies on its side when that lets it be drawn larger.
-  const upright = fit(false);
-  const level = lay.length > lay.width ? fit(true) : upright;
-  const fitted = level.scale > upright.scale ? level : upright;
+  const turn = (isTall: boolean): Fitted => {
+    const upright = fit(false, isTall);
+    const level = lay.length > lay.width ? fit(true, isTall) : upright;
+    return level.scale > upright.scale ? level : upright;
+  };
+  const fitted = firstClear(
+    limits,
+    () => turn(false),
+    () => turn(true),
+  );
   const names = pieces.map((id) => nameOf(input, id));
   return finishFigure(
     {
@@ -59,7 +76,7 @@ export function drawCutOut(
 function cutOutPicture(
   input: DrawingInput,
   { lay, pieces }: CutOut,
-  { scale, isLevel }: { readonly scale: Ratio; readonly isLevel: boolean },
+  { scale, isLevel, isTall }: CutOutLook,
 ): Picture {
   const toPaper: ToPaper = ([x, y]) => (isLevel ? [y * scale, x * scale] : [x * scale, -y * scale]);
   const cloth = rectangleAt(0, 0, lay.width, lay.length).map(toPaper);
@@ -105,11 +122,10 @@ function cutOutPicture(
     (place, index) => own.findIndex(({ piece }) => piece === place.piece) === index,
   );
   const corners = firsts.map((place): Callout => ({
-    lines: [
-      own.length === 1 && fits[0]
-        ? cornerWords(input, place)
-        : `${nameOf(input, place.piece)}: ${cornerWords(input, place)}`,
-    ],
+    lines: cornerLines(input, place, {
+      isNamed: own.length > 1 || fits[0] !== true,
+      isTall,
+    }),
     style: "label",
     to: toPaper([place.x, place.y]),
   }));
@@ -157,6 +173,18 @@ function unit(from: Point, to: Point): Point {
 function nameOf(input: DrawingInput, id: string): string {
   const found = clothPieces(input).find(({ piece }) => piece.id === id)?.piece;
   return found === undefined ? id : shortName(found);
+}
+
+/** Name and corner in one line, or in two where they stand in a narrow column. */
+function cornerLines(
+  input: DrawingInput,
+  place: LayPlace,
+  { isNamed, isTall }: { readonly isNamed: boolean; readonly isTall: boolean },
+): readonly string[] {
+  const words = cornerWords(input, place);
+  if (!isNamed) return [words];
+  const name = `${nameOf(input, place.piece)}:`;
+  return isTall ? [name, words] : [`${name} ${words}`];
 }
 
 function cornerWords({ project }: DrawingInput, { x, y }: LayPlace): string {

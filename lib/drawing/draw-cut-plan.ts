@@ -48,6 +48,8 @@ export function drawCutPlan(
       title: `Cut ${plan.kind} ${index + 1} of ${plan.used.length}: ${label}`,
       alt: describeCuts(plan, used, write),
       scale: fitted.note,
+      // Half the stock: drawn shorter than twice what a part must be, its parts are specks.
+      drawn: (fitted.scale * Math.max(length, width)) / 2,
     },
     fitted.picture,
     limits,

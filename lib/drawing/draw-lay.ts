@@ -16,6 +16,7 @@ import type { Fitted } from "./fit-scale.ts";
 import { wasteHatch } from "./hatch-styles.ts";
 import { labelLay, placeMarks } from "./label-lay.ts";
 import type { LayNaming } from "./label-lay.ts";
+import { measureText } from "./measure-text.ts";
 import { pathOf } from "./paper-path.ts";
 import { placeBeside } from "./place-beside.ts";
 import { labelSections } from "./label-sections.ts";
@@ -178,6 +179,9 @@ function rulers(
       ];
 }
 
+/** What the arrows of a dimension line and the white round its figure take up. */
+const arrowsTake: Mm = 9;
+
 /** The length of cloth the lay takes, on a dimension line of its own. */
 function buyLine(
   { project }: DrawingInput,
@@ -188,8 +192,12 @@ function buyLine(
     box,
   }: { toPaper: ToPaper; isLevel: boolean; box: ReturnType<typeof boxOfInks> },
 ): Ink[] {
-  const text = `${formatLength(lay.length, project)} of cloth`;
   const [from, to] = [toPaper([lay.width, 0]), toPaper([lay.width, lay.length])];
+  const words = formatLength(lay.length, project);
+  const full = `${words} of cloth`;
+  // On a short lay upright words would stand out over the cloth.
+  const isShort = !isLevel && from[1] - to[1] < measureText(full, "label") + arrowsTake;
+  const text = isShort ? words : full;
   return isLevel
     ? drawDimension({ from, to, offset: [0, box.bottom - from[1] + 6], text })
     : drawDimension({ from, to, offset: [box.right - from[0] + 6, 0], text, isTurned: true });

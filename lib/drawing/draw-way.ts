@@ -3,6 +3,7 @@ import { flatPanels } from "./draw-map.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { fitScale } from "./fit-scale.ts";
 import type { Figure, FigureLimits } from "./types.ts";
+import { wayWords } from "./way-words.ts";
 
 /** A small picture of the panels of one way of cutting the cover. */
 export function drawWay(cover: Cover, way: ComparedWay, limits: FigureLimits): Figure {
@@ -11,11 +12,17 @@ export function drawWay(cover: Cover, way: ComparedWay, limits: FigureLimits): F
   return finishFigure(
     {
       id: `ways/${cover.solid}/${way.id}`,
-      title: way.isChosen ? `Way ${way.id}, the one chosen` : `Way ${way.id}`,
+      title: titleOf(way),
       alt: `${way.panels.length} panels: ${names.join("; ")}.`,
       scale: fitted.note,
     },
     fitted.picture,
     limits,
   );
+}
+
+function titleOf(way: ComparedWay): string {
+  const words = wayWords(way);
+  const title = words.charAt(0).toUpperCase() + words.slice(1);
+  return way.isChosen ? `${title}, the one chosen` : title;
 }

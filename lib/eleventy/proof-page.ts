@@ -22,7 +22,7 @@ export function proofPage(booklets: readonly SiteBooklet[]): Proof {
     const faults = figure.collisions.map((line) => `<li>${escapeHtml(line)}</li>`).join("");
     return (
       `<figure class="drawing"><div class="drawing-box">${embedFigure(figure, `f${i}`)}</div>` +
-      `<figcaption>${escapeHtml(`${slug}: ${figure.id}`)} <span class="scale">${escapeHtml(figure.scale)}</span></figcaption>` +
+      `<figcaption><span class="said">${escapeHtml(`${slug}: ${figure.id}`)}</span> <span class="scale">${escapeHtml(figure.scale)}</span></figcaption>` +
       `<p>${escapeHtml(figure.alt)}</p>${faults === "" ? "" : `<ul class="collisions">${faults}</ul>`}</figure>`
     );
   });
