@@ -103,6 +103,7 @@ function describePiece(
   return {
     words: wordsHeight + (rows + marked) * rowHeight + warnings.length * warningHeight,
     id: ids.find((each) => figures.ids.includes(each)) ?? null,
+    isPlain: piece.notches.length + piece.clips.length === 0,
     page: {
       kind: "piece",
       id,

@@ -7,14 +7,17 @@ import type { FigureRoom, FigureSource } from "./figure-source.ts";
 export interface Pictureless {
   readonly words: Mm;
   readonly id: string | null;
+  /** Whether the drawing has an outline and sizes only, no notches or clips. */
+  readonly isPlain: boolean;
 }
 
 /** Heights for a figure, least first; the width is that of the narrower paper. */
 const heights: readonly Mm[] = [38, 45, 52, 60, 70, 80, 95, 110, 125, 140];
 const roomOf = (height: Mm): FigureRoom => ({ width: 165, height });
 
-/** A piece drawn this long shows all its marks. @source our choice */
+/** A piece drawn this long shows all its marks, or its outline alone. @source our choice */
 const legible: Mm = 60;
+const legiblePlain: Mm = 40;
 /** Share of the largest drawing below which less room is not worth it. @source our choice */
 const worthSaving = 0.65;
 
@@ -44,13 +47,13 @@ export function shareRoom(
 
 /** Drawings of a piece in more and more room, all clear, with all marks to be seen. */
 export function goodFigures(
-  { id }: Pictureless,
+  { id, isPlain }: Pictureless,
   figures: FigureSource,
   room: Mm,
 ): readonly Figure[] {
   if (id === null) return [];
   const all = figures.draw(id, roomOf(heights.at(-1)!));
-  const least = Math.min(legible, worthSaving * (all.drawn ?? 0));
+  const least = Math.min(isPlain ? legiblePlain : legible, worthSaving * (all.drawn ?? 0));
   return heights
     .filter((height) => height <= room)
     .flatMap((height) => drawClear(figures, id, [roomOf(height)]) ?? [])
