@@ -1,10 +1,13 @@
 import { formatLength, formatSizes } from "../units/index.ts";
 import type { Degrees, Mm, Ratio } from "../plane/types.ts";
 import type { Solid } from "../solids/types.ts";
+import { breakLabel } from "./break-label.ts";
 import { drawBody } from "./draw-body.ts";
 import { drawBoxSizes } from "./draw-box-sizes.ts";
 import { finishFigure } from "./finish-figure.ts";
+import { firstClear } from "./first-clear.ts";
 import { fitScale } from "./fit-scale.ts";
+import type { Fitted } from "./fit-scale.ts";
 import { insidePoints } from "./inside-point.ts";
 import { makeScene } from "./mesh-scene.ts";
 import type { Callout } from "./place-beside.ts";
@@ -31,10 +34,17 @@ export function drawSolid(
 ): Figure {
   const angles = side === "behind" ? BEHIND_VIEW : FRONT_VIEW;
   const write = (length: Mm) => formatLength(length, project);
-  const fitted = fitScale(
-    (scale) => solidPicture(solid, angles, { scale, write, isNamed: side !== "bare" }),
-    pictureSize([{ mesh: solid.mesh }], angles),
+  const draw = (isBroken: boolean): Fitted =>
+    fitScale(
+      (scale) => solidPicture(solid, angles, { scale, write, isNamed: side !== "bare", isBroken }),
+      pictureSize([{ mesh: solid.mesh }], angles),
+      limits,
+    );
+  // In a narrow room long names in one line would leave nothing for the form.
+  const fitted = firstClear(
     limits,
+    () => draw(false),
+    () => draw(true),
   );
   const faces = solid.faces.map(({ label }) => label).join(", ");
   const from = side === "behind" ? "from behind and below" : "from the front and above";
@@ -53,9 +63,14 @@ export function drawSolid(
 function solidPicture(
   solid: Solid,
   [azimuth, elevation]: readonly [Degrees, Degrees],
-  how: { readonly scale: Ratio; readonly write: (length: Mm) => string; readonly isNamed: boolean },
+  how: {
+    readonly scale: Ratio;
+    readonly write: (length: Mm) => string;
+    readonly isNamed: boolean;
+    readonly isBroken: boolean;
+  },
 ): Picture {
-  const { scale, write, isNamed } = how;
+  const { scale, write, isNamed, isBroken } = how;
   const scene = makeScene([{ mesh: solid.mesh }], spaceView(azimuth, elevation, scale));
   const body = drawBody(scene);
   const sizes = (height: Ratio) => drawBoxSizes(solid, scene.view, write, [0.5, 0.5, height]);
@@ -63,7 +78,8 @@ function solidPicture(
   const callouts: Callout[] = named.flatMap(({ face, region }) => {
     const label = solid.faces.find(({ id }) => id === face)?.label;
     const [at] = insidePoints(region, 1);
-    return label && at ? [{ lines: [label], style: "label", to: at }] : [];
+    if (!label || !at) return [];
+    return [{ lines: isBroken ? breakLabel(label) : [label], style: "label", to: at }];
   });
   return sizeAndName(body, callouts, sizes);
 }

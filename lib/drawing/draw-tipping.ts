@@ -1,16 +1,18 @@
-import { polygonHull } from "d3-polygon";
 import { type Balance, balanceOf, type Tilt } from "../checks/balance-of.ts";
 import { findSeat, type Seat } from "../checks/find-seat.ts";
 import { roughLength } from "../checks/rough-length.ts";
 import { rules } from "../checks/rules.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
-import type { Point3, Solid, SolidBlock } from "../solids/types.ts";
+import type { Point3, Solid } from "../solids/types.ts";
 import { formatLength, makeFormat } from "../units/index.ts";
 import { boxOfInks } from "./boxes.ts";
-import { dotInk, ringInk } from "./dot-ink.ts";
+import { centreMark, silhouette, straightLine } from "./tipping-marks.ts";
+import { breakLabel } from "./break-label.ts";
 import { drawDimension } from "./draw-dimension.ts";
 import { finishFigure } from "./finish-figure.ts";
+import { firstClear } from "./first-clear.ts";
 import { fitScale } from "./fit-scale.ts";
+import type { Fitted } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { drawArrow } from "./mark-arrow.ts";
 import { pathOf } from "./paper-path.ts";
@@ -50,10 +52,16 @@ export function drawTipping(
   const write = (length: Mm) => formatLength(length, project);
   const inset = roughLength(rules["tips-at-edge"].inset, { project, format: makeFormat(project) });
   const from = view.axis === 1 ? "left" : "front";
-  const fitted = fitScale(
-    (scale) => tippingPicture({ solid, seat, balance, view, write, inset }, scale),
-    [solid.size[view.axis], solid.size[2]],
+  const draw = (isBroken: boolean): Fitted =>
+    fitScale(
+      (scale) => tippingPicture({ solid, seat, balance, view, write, inset, isBroken }, scale),
+      [solid.size[view.axis], solid.size[2]],
+      limits,
+    );
+  const fitted = firstClear(
     limits,
+    () => draw(false),
+    () => draw(true),
   );
   return finishFigure(
     {
@@ -98,10 +106,12 @@ interface Scene {
   readonly write: (length: Mm) => string;
   /** How far from the edge the load bears, in words. */
   readonly inset: string;
+  /** Whether names stand in two lines, for want of width. */
+  readonly isBroken: boolean;
 }
 
 function tippingPicture(
-  { solid, seat, balance, view, write, inset }: Scene,
+  { solid, seat, balance, view, write, inset, isBroken }: Scene,
   scale: Ratio,
 ): Picture {
   const { axis, base, isHigh } = view;
@@ -115,15 +125,15 @@ function tippingPicture(
   const load = seatLoad(seat, view, toPaper);
   const inks: Ink[] = [
     ...solid.blocks.flatMap((block) => silhouette(block, axis, toPaper)),
-    line("line ghost", [toPaper([left, floor]), toPaper([right, floor])], 8),
+    straightLine("line ghost", [toPaper([left, floor]), toPaper([right, floor])], 8),
     {
       kind: "path",
       className: "line cut",
       paths: [pathOf([toPaper([base[0], floor]), toPaper([base[1], floor])])],
       isObstacle: true,
     },
-    line("line fold", [edge, flat(tilt.centre)]),
-    line("line fold", [edge, [edge[0], flat(tilt.centre)[1]]]),
+    straightLine("line fold", [edge, flat(tilt.centre)]),
+    straightLine("line fold", [edge, [edge[0], flat(tilt.centre)[1]]]),
     ...centreMark(flat(alone.centre)),
     ...(seated === null ? [] : centreMark(flat(seated.centre))),
     ...drawArrow([load[0], load[1] - 9], [load[0], load[1] - 0.6], "motion"),
@@ -146,10 +156,20 @@ function tippingPicture(
     }),
   ];
   const callouts: Callout[] = [
-    { lines: ["centre of mass"], style: "label", to: flat(alone.centre) },
+    {
+      lines: isBroken ? breakLabel("centre of mass") : ["centre of mass"],
+      style: "label",
+      to: flat(alone.centre),
+    },
     ...(seated === null
       ? []
-      : [{ lines: ["centre with a sitter"], style: "label" as const, to: flat(seated.centre) }]),
+      : [
+          {
+            lines: isBroken ? breakLabel(withSitter) : [withSitter],
+            style: "label" as const,
+            to: flat(seated.centre),
+          },
+        ]),
   ];
   const drawn = [...inks, ...sizes];
   const loadLabel: Label = {
@@ -168,6 +188,8 @@ function tippingPicture(
   const box = { ...boxOfInks(all), left: -1e6 };
   return { inks: [...all, ...placeBeside(callouts, box)], collisions: placed.collisions };
 }
+
+const withSitter = "centre with a sitter";
 
 /** Places for the angle: outside the edge that is tipped over, low down. */
 function besideEdge([x, y]: Point, isHigh: boolean): Candidate[] {
@@ -195,47 +217,6 @@ function seatLoad(seat: Seat, { axis, isHigh }: SideView, toPaper: ToPaper): Poi
   const from = rules["tips-at-edge"].inset;
   const at = isHigh ? seat.max[axis] - from : seat.min[axis] + from;
   return toPaper([at, seat.max[2]]);
-}
-
-function silhouette({ mesh, min, size }: SolidBlock, axis: 0 | 1, toPaper: ToPaper): Ink[] {
-  const corners: [number, number][] =
-    mesh.points.length > 0
-      ? mesh.points.map((point) => [point[axis], point[2]])
-      : [
-          [min[axis], min[2]],
-          [min[axis] + size[axis], min[2]],
-          [min[axis] + size[axis], min[2] + size[2]],
-          [min[axis], min[2] + size[2]],
-        ];
-  const hull = polygonHull(corners);
-  if (hull === null) return [];
-  return [
-    {
-      kind: "path",
-      className: "line edge",
-      paths: [
-        pathOf(
-          hull.map((corner) => toPaper(corner)),
-          true,
-        ),
-      ],
-      isObstacle: true,
-    },
-  ];
-}
-
-/** A ring with a dot in it. */
-function centreMark(at: Point): Ink[] {
-  return [ringInk(at, 1.7), dotInk(at, 0.6)];
-}
-
-/** A straight line, lengthened at both ends by so much on the paper. */
-function line(className: string, [from, to]: readonly [Point, Point], by: Mm = 0): Ink {
-  const ends: Point[] = [
-    [from[0] - by, from[1]],
-    [to[0] + by, to[1]],
-  ];
-  return { kind: "path", className, paths: [pathOf(ends)], isObstacle: className !== "line ghost" };
 }
 
 function degrees({ angle }: Tilt): number {
