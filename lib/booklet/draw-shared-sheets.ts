@@ -1,3 +1,4 @@
+import { boxOfPoints } from "../drawing/boxes.ts";
 import type { Mm, Point } from "../plane/types.ts";
 import { nestOnSheets } from "./nest-on-sheets.ts";
 import type { Nested } from "./nest-on-sheets.ts";
@@ -61,7 +62,8 @@ function drawSheet(
         live.left + spare[0] + at[0] + x - min[0],
         live.top + live.height - spare[1] - at[1] - (y - min[1]),
       ];
-      return pieceMarks(pattern, onSheet, `${id}-half-${i + 1}`);
+      const window = boxOfPoints([onSheet(min), onSheet(pattern.bounds.max)]);
+      return pieceMarks(pattern, onSheet, { id: `${id}-half-${i + 1}`, window });
     }),
     checkMarks(paper),
   ];

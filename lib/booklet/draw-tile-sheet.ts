@@ -1,3 +1,4 @@
+import type { Box } from "../drawing/types.ts";
 import type { Mm, Point } from "../plane/types.ts";
 import { slugOf } from "./make-notice.ts";
 import type { Paper } from "./paper.ts";
@@ -6,7 +7,7 @@ import { pieceMarks } from "./piece-marks.ts";
 import { checkMarks, path, sheetSvg, stretch, text } from "./sheet-marks.ts";
 import type { OnSheet } from "./sheet-marks.ts";
 import { liveArea, sheetMargin } from "./tile-piece.ts";
-import type { Live, Tile } from "./tile-piece.ts";
+import type { Live, Tile, TileGrid } from "./tile-piece.ts";
 
 const cross: Mm = 3;
 
@@ -33,7 +34,7 @@ export function drawTileSheet(
     ),
     frameMarks(live, grid.step, tile, grid),
     `<clipPath id="${id}-clip"><rect x="${live.left}" y="${live.top}" width="${live.width}" height="${live.height}"/></clipPath>`,
-    `<g clip-path="url(#${id}-clip)">${pieceMarks(pattern, onSheet, `${id}-half`)}</g>`,
+    `<g clip-path="url(#${id}-clip)">${pieceMarks(pattern, onSheet, { id: `${id}-half`, window: windowOf(live, tile, grid) })}</g>`,
     checkMarks(paper),
   ];
   return {
@@ -41,6 +42,20 @@ export function drawTileSheet(
     title: heading,
     svg: sheetSvg(paper, `Full-size pattern: ${heading}`, marks),
     words: [],
+  };
+}
+
+/** What stays in sight once the sheets are joined: the next one to the right and below covers its strip. */
+function windowOf(
+  { left, top, width, height }: Live,
+  { row, column }: Tile,
+  { rows, columns, step }: TileGrid,
+): Box {
+  return {
+    left,
+    top,
+    right: left + (column < columns ? step[0] : width),
+    bottom: top + (row < rows ? step[1] : height),
   };
 }
 
