@@ -1,5 +1,5 @@
 import type { Box } from "../drawing/types.ts";
-import { add, fromAngle, leftOf, scale, subtract } from "../plane/points.ts";
+import { add, distance, fromAngle, leftOf, scale, subtract } from "../plane/points.ts";
 import { directionAlong, pointAlong, segmentLength } from "../plane/segments.ts";
 import type { Mm, Point } from "../plane/types.ts";
 import type { Mark, Notch, PieceEdge } from "../seams/types.ts";
@@ -16,27 +16,26 @@ const slides: readonly Mm[] = [0, 4, -4, 8, -8, 13, -13];
 /** From one place for a letter to the next along its edge. */
 const pitch: Mm = 9;
 
-/** Places for the letter of a seam: inside the seam line, the middle of the edge first. */
+/** Places for the letter of a seam: inside the seam line, the nearest to a point first. */
 export function letterSpots(
   { seam, segments }: PieceEdge,
   onSheet: OnSheet,
+  near: Point,
 ): readonly SheetWords[] {
   if (seam === null) return [];
-  const middle = segments[Math.floor(segments.length / 2)];
   const places = segments.flatMap((segment) => {
     const steps = Math.max(1, Math.ceil(segmentLength(segment) / pitch / 2)) * 2;
     return Array.from({ length: steps - 1 }, (_, i) => {
-      const share = (i + 1) / steps;
-      return { segment, share, away: Math.abs(share - 0.5) + (segment === middle ? 0 : 1) };
+      const at = pointAlong(segment, (i + 1) / steps);
+      const inward = add(at, leftOf(directionAlong(segment, (i + 1) / steps)));
+      const [from, to] = [onSheet(at), onSheet(inward)];
+      // To a tenth, so that rounding never chooses between two places as near.
+      return { at: from, to, away: Math.round(distance(from, near) * 10) };
     });
   });
   const ordered = [...places].sort((a, b) => a.away - b.away);
   return gaps.flatMap((gap) =>
-    ordered.map(({ segment, share }) => {
-      const at = pointAlong(segment, share);
-      const inward = add(at, leftOf(directionAlong(segment, share)));
-      return beside(seam, { at: onSheet(at), to: onSheet(inward), gap, size: letterSize });
-    }),
+    ordered.map(({ at, to }) => beside(seam, { at, to, gap, size: letterSize })),
   );
 }
 

@@ -3,6 +3,7 @@ import type { Bounds, Point } from "../plane/types.ts";
 import { scale } from "../plane/points.ts";
 import { enlargePiece } from "../seams/enlarge-piece.ts";
 import type { Cover, Piece } from "../seams/types.ts";
+import { hasAllowance } from "./piece-strokes.ts";
 import { drawMapSheet } from "./draw-map-sheet.ts";
 import { drawSharedSheets } from "./draw-shared-sheets.ts";
 import { drawTileSheet } from "./draw-tile-sheet.ts";
@@ -101,7 +102,10 @@ const onClothOf =
     const shrink = shrinkOf(named.piece, project);
     const by = 1 / (1 - shrink);
     const folds = named.folds.map((fold) => fold.map((point) => scale(point, by)));
-    return { ...named, piece: enlargePiece(named.piece, shrink), folds };
+    const piece = enlargePiece(named.piece, shrink);
+    // Where nothing is allowed for seams the cut line is the only line.
+    const finished = hasAllowance(piece) ? piece.finished : piece.outline;
+    return { ...named, piece: { ...piece, finished }, folds };
   };
 
 /** Whether a piece fits on one sheet. */

@@ -3,7 +3,7 @@ import { leftOf, add, fromAngle, scale, subtract, unit } from "../plane/points.t
 import type { Bounds, Mm, Point } from "../plane/types.ts";
 import type { Mark } from "../seams/types.ts";
 import type { PatternPiece } from "./pattern-sheets.ts";
-import { markReach, notchLength } from "./piece-strokes.ts";
+import { hasAllowance, markReach, notchLength } from "./piece-strokes.ts";
 import { arrowWing, placePieceWords } from "./piece-words.ts";
 import type { OnSheet } from "./sheet-marks.ts";
 import { loopPath, path, stretch, text } from "./sheet-marks.ts";
@@ -46,7 +46,7 @@ function outlineMarks({ laid: { piece, folds } }: PatternPiece, onSheet: OnSheet
     [outer, ...holes].map((loop) => loopPath(loop, onSheet)).join("");
   return [
     path(loops(piece.outline), "cut"),
-    path(loops(piece.finished), "seam"),
+    hasAllowance(piece) ? path(loops(piece.finished), "seam") : "",
     ...folds.map((fold) => stretch(onSheet(fold[0]!), onSheet(fold.at(-1)!), "fold")),
     ...piece.notches.map(({ at, towards }) =>
       stretch(onSheet(at), onSheet(add(at, fromAngle(towards, notchLength))), "cut"),

@@ -48,7 +48,7 @@ export function placePieceWords(pattern: PatternPiece, onSheet: OnSheet, window:
     ...(fold === null ? [] : [foldSpots(fold.map(onSheet) as [Point, Point])]),
     ...piece.marks.map((mark) => markSpots(mark, onSheet, room.window)),
     ...piece.notches.map((notch) => notchSpots(notch, onSheet, room.window)),
-    ...piece.edges.map((edge) => letterSpots(edge, onSheet)),
+    ...piece.edges.map((edge) => letterSpots(edge, onSheet, centreOf(room.window))),
   ];
   const words: SheetWords[] = [];
   const taken: Box[] = [];
@@ -62,7 +62,7 @@ export function placePieceWords(pattern: PatternPiece, onSheet: OnSheet, window:
   return { words: [...words, ...(name?.words ?? [])], arrow: name?.arrow ?? null };
 }
 
-/** The name with the arrow of the print on the piece; else beside it, else the name alone, else its letter. */
+/** The name on the piece, with the arrow of the print where there is room; else the same beside the piece. */
 function placeNameBlock(
   { laid, name, bounds, fold }: PatternPiece,
   onSheet: OnSheet,
@@ -70,14 +70,15 @@ function placeNameBlock(
 ): PieceWords | null {
   const corners = laid.piece.outline.outer.map(({ from }) => from);
   const middle = fold === null ? middleOf(corners) : midpoint(bounds.min, bounds.max);
-  const centres = gridOver(room.window, clampTo(onSheet(middle), room.window));
+  const centres = gridOver(room.window, nearIn(room.window, onSheet(middle)));
   const up = subtract(onSheet(laid.up), onSheet([0, 0]));
   const short = name.split(/[:,]/)[0]!;
   const tries = [
     { words: name, hasArrow: true, isOn: true },
     { words: short, hasArrow: true, isOn: true },
-    { words: name, hasArrow: true, isOn: false },
+    { words: name, hasArrow: false, isOn: true },
     { words: short, hasArrow: false, isOn: true },
+    { words: name, hasArrow: true, isOn: false },
     { words: short, hasArrow: false, isOn: false },
   ];
   for (const { words, hasArrow, isOn } of tries) {
@@ -140,9 +141,15 @@ const shares: readonly number[] = Array.from({ length: 41 }, (_, i) =>
   Number((0.5 + (i % 2 === 0 ? i : -i - 1) * 0.0125).toFixed(4)),
 );
 
-const clampTo = ([x, y]: Point, { left, right, top, bottom }: Box): Point => [
-  Math.min(Math.max(x, left), right),
-  Math.min(Math.max(y, top), bottom),
+/** A point of the piece where this sheet has it, else the middle of the sheet. */
+const nearIn = (window: Box, [x, y]: Point): Point =>
+  x > window.left && x < window.right && y > window.top && y < window.bottom
+    ? [x, y]
+    : centreOf(window);
+
+const centreOf = ({ left, right, top, bottom }: Box): Point => [
+  (left + right) / 2,
+  (top + bottom) / 2,
 ];
 
 const middleOf = (points: readonly Point[]): Point =>
