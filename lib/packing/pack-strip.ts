@@ -1,8 +1,10 @@
-import type { Count } from "../plane/types.ts";
+import type { Count, Mm } from "../plane/types.ts";
+import { coarsenJob } from "./coarsen-job.ts";
 import { fillBottomLeft } from "./fill-bottom-left.ts";
 import { layBound } from "./lay-bound.ts";
 import { layOrders } from "./lay-orders.ts";
 import { type NoFitTable, makeNoFitTable } from "./no-fit-table.ts";
+import { pressStrip } from "./press-strip.ts";
 import { settleStrip } from "./settle-strip.ts";
 import { type Trial, type TrialRules, shortenStrip, startTrial } from "./shorten-strip.ts";
 import type { Strip, StripJob } from "./strip-types.ts";
@@ -51,14 +53,25 @@ export const searchPlan = (effort: Effort): SearchPlan => plans[effort];
  * Lay all items of a job on the shortest strip found. The same job gives the same strip.
  *
  * Searches are lucky or not, so a full one begins several and goes on with those that did best.
+ * Many-cornered outlines are searched with their shallow dents filled, and pressed together at the end
+ * with their true ones.
  *
  * @source Karnin, Koren and Somekh 2013, "Almost optimal exploration in multi-armed bandits"
  * (sequential halving)
  */
 export function packStrip(job: StripJob, effort: Effort, plan = searchPlan(effort)): Strip {
-  const table = makeNoFitTable(job.forms);
-  const start = startStrip(job, table);
   const least = layBound(job);
+  const table = makeNoFitTable(job.forms);
+  const coarse = coarsenJob(job);
+  if (coarse === null) return settleStrip(job, table, searchStrip(job, table, least, plan));
+  const found = searchStrip(coarse, makeNoFitTable(coarse.forms), least, plan);
+  const pressed = pressStrip(job, table, found, found.length).strip ?? found;
+  return pressed.length < found.length ? pressed : found;
+}
+
+/** Search in heats; the best strip of all. */
+function searchStrip(job: StripJob, table: NoFitTable, least: Mm, plan: SearchPlan): Strip {
+  const start = startStrip(job, table);
   const failures = Math.min(plan.failures.most, plan.failures.perItem * job.items.length);
   const share = Math.min(1, job.items.length / plan.fewItems);
   const rules = { ...plan.rules, failures };
@@ -70,7 +83,7 @@ export function packStrip(job: StripJob, effort: Effort, plan = searchPlan(effor
     for (const trial of trials) shortenStrip(trial, share * heat.until);
     trials.sort(shortestFirst);
   }
-  return settleStrip(job, table, trials[0]?.best ?? start);
+  return trials[0]?.best ?? start;
 }
 
 const shortestFirst = (a: Trial, b: Trial): number => a.best.length - b.best.length;
