@@ -153,8 +153,10 @@ function partRows(
   return runs.map((run) => {
     const [place, next] = run;
     const name = isOne && run.length === 1 ? partName(place) : kindName(place);
+    const within =
+      place.inHoleOf === undefined ? "" : `, in a hole of ${openHyphens(place.inHoleOf)}`;
     return [
-      run.length > 1 ? `${run.length} of ${name}` : name,
+      `${run.length > 1 ? `${run.length} of ` : ""}${name}${within}`,
       format.sizes(place.size),
       next === undefined
         ? format.sizes(place.at)

@@ -7,7 +7,8 @@ import type { CutPlan, Part, Shortfall, UsedStock } from "./types.ts";
 
 /**
  * The plan by right-across cuts, or that of nested outlines where it buys less or opens less of what
- * is on hand, or takes as much and spares cuts before the outlines. The bound is the area of the parts: no plan of any kind passes it.
+ * is on hand, or takes as much and spares cuts before the outlines, or leaves more whole by filling
+ * holes. The bound is the area of the parts: no plan of any kind passes it.
  */
 export function chooseNested(
   across: readonly CutPlan[],
@@ -28,7 +29,8 @@ export function chooseNested(
   const isNested =
     nested !== null &&
     (isLess(taken, needed, sheets) ||
-      (!isLess(needed, taken, sheets) && savesCuts(nested, across, parts)));
+      (!isLess(needed, taken, sheets) &&
+        (savesCuts(nested, across, parts) || sparesStock(nested.flat(), across))));
   const area = nestedArea(parts);
   const largest = Math.max(...sheets.map(({ size }) => content(size)));
   const pieces = Math.ceil(area / largest - 1e-9);
@@ -62,6 +64,16 @@ function savesCuts(
   return (
     parts.some(({ outline }) => outline !== null) &&
     countCuts(nested.flat()) < countCuts(across.flatMap(({ used }) => used))
+  );
+}
+
+/** Whether parts in holes leave a larger piece whole. */
+function sparesStock(nested: readonly UsedStock[], across: readonly CutPlan[]): boolean {
+  const largest = (used: readonly UsedStock[]): number =>
+    Math.max(0, ...used.flatMap(({ offcuts }) => offcuts.map(({ size }) => content(size))));
+  return (
+    nested.some(({ places }) => places.some(({ inHoleOf }) => inHoleOf !== undefined)) &&
+    largest(nested) > largest(across.flatMap(({ used }) => used)) + 1e-6
   );
 }
 

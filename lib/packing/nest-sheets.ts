@@ -5,7 +5,9 @@ import { turnPoint } from "./turn-point.ts";
 import type { Count, Degrees, Mm, Mm2, Point, Polygon } from "../plane/types.ts";
 import { boundsOf } from "./list-cuts.ts";
 import type { CutOptions } from "./make-plans.ts";
+import { type Waiting, fillHoles } from "./fill-holes.ts";
 import { packStrip } from "./pack-strip.ts";
+import { outlineOf } from "./part-outline.ts";
 import { makeForm } from "./place-forms.ts";
 import type { SheetSize } from "./plan-sheets.ts";
 import { type StripKind, makeStripJob } from "./strip-job.ts";
@@ -14,21 +16,22 @@ import type { Cut, CutPlace, Offcut, Part, UsedStock } from "./types.ts";
 /** Sheets with parts cut out of them freely, size by size; null when some part fits no sheet left. */
 export type NestedSheets = readonly (readonly UsedStock[])[];
 
-/** One copy of a part still to be placed. */
-interface Waiting {
-  readonly part: Part;
-  readonly copy: Count;
-}
-
 /** Where a part lies on a sheet. */
 interface Nested extends Waiting {
   readonly sheet: Count;
-  readonly place: CutPlace;
+  /** The part itself, and before it what lies in its holes; with the box of each cut in order. */
+  readonly placed: PlacedPart;
+}
+
+interface PlacedPart {
+  readonly places: readonly CutPlace[];
+  readonly cuts: readonly Cut["of"][];
 }
 
 /**
  * Nest the true outlines of parts on sheets, a kerf apart, turned only as the grain allows. Sheets on
- * hand are filled first, in order; the rest goes on the first sold size that holds it.
+ * hand are filled first, in order; the rest goes on the first sold size that holds it. Holes are
+ * filled before that with parts that go in.
  *
  * Each size is a strip with a wall at the end of every sheet, laid like cloth.
  */
@@ -38,9 +41,11 @@ export function nestSheets(
   options: CutOptions = {},
 ): NestedSheets | null {
   const used: UsedStock[][] = sheets.map(() => []);
-  let waiting: readonly Waiting[] = parts.flatMap((part) =>
-    Array.from({ length: part.copies }, (_, copy) => ({ part, copy: copy + 1 })),
+  const copies = parts.flatMap((part) =>
+    Array.from({ length: part.copies }, (_, copy) => ({ part, copy: copy + 1, guests: [] })),
   );
+  const kerf = Math.max(...sheets.map((sheet) => sheet.kerf));
+  let waiting = fillHoles(copies, kerf, (part, host) => turnsBeside(part, host, sheets[0]!));
   const rounds = [
     ...sheets.map((sheet, index) => ({ sheet, index, most: sheet.have })),
     ...sheets
@@ -70,14 +75,12 @@ function turnsFor(part: Part, { grain }: SheetSize): readonly Degrees[] {
   }
 }
 
-/** The outline of a part, kerf not counted. */
-const outlineOf = ({ outline, size: [length = 0, width = 0] }: Part): Polygon =>
-  outline ?? [
-    [0, 0],
-    [length, 0],
-    [length, width],
-    [0, width],
-  ];
+/** Turns beside a part in whose hole it lies, whichever way that lies on the sheet itself. */
+function turnsBeside(part: Part, host: Part, { grain }: SheetSize): readonly Degrees[] {
+  if (grain !== "none") return [0, 180];
+  if (part.canTurn) return [0, 90, 180, 270];
+  return host.canTurn ? [] : [0, 180];
+}
 
 /** The strip runs along the sheet: what is turned by t on the sheet is turned by t + 90° on it. */
 const onStrip = (turn: Degrees): Degrees => (turn + 90) % 360;
@@ -111,7 +114,7 @@ function nestOne(waiting: readonly Waiting[], sheet: SheetSize): readonly Nested
   const job = makeStripJob(width, kinds, walls);
   const { places } = packStrip(job, "quick");
   return places.map(({ form, x, y }, i): Nested => {
-    const { part, copy } = ordered[i]!;
+    const { part } = ordered[i]!;
     const number = Math.floor((y + 1e-6) / length);
     const shape = job.forms[form]!;
     const grown = growPolygon(outlineOf(part), kerf / 2);
@@ -121,20 +124,30 @@ function nestOne(waiting: readonly Waiting[], sheet: SheetSize): readonly Nested
       ring.map((point): Point => {
         const [px, py] = turnPoint(point, shape.turn);
         const [sx, sy] = [px - min[0] + x, py - min[1] + y - number * length];
-        return [tidy(sy - kerf / 2), tidy(width - sx - kerf / 2)];
+        return [sy - kerf / 2, width - sx - kerf / 2];
       });
-    const outline = lie(outlineOf(part));
-    const holes = part.holes?.map(lie);
-    const place: CutPlace = {
-      part: part.id,
-      copy,
-      ...boundsOf(outline),
-      layer: [1, 1],
-      outline,
-      ...(holes === undefined ? {} : { holes }),
-    };
-    return { part, copy, sheet: number, place };
+    return { ...ordered[i]!, sheet: number, placed: layPart(ordered[i]!, lie) };
   });
+}
+
+/** What lies in the holes of a part is cut out first, then the holes, then the part itself. */
+function layPart({ part, copy, guests }: Waiting, lie: (ring: Polygon) => Polygon): PlacedPart {
+  const within = guests.map((guest) => layPart(guest, (ring) => lie(guest.lie(ring))));
+  const outline = lie(outlineOf(part)).map(([x, y]): Point => [tidy(x), tidy(y)]);
+  const holes = part.holes?.map((hole) => lie(hole).map(([x, y]): Point => [tidy(x), tidy(y)]));
+  const own: CutPlace = {
+    part: part.id,
+    copy,
+    ...boundsOf(outline),
+    layer: [1, 1],
+    outline,
+    ...(holes === undefined ? {} : { holes }),
+  };
+  const inHole = (place: CutPlace): CutPlace => ({ inHoleOf: part.id, ...place });
+  return {
+    places: [...within.flatMap(({ places }) => places.map(inHole)), own],
+    cuts: [...within.flatMap(({ cuts }) => cuts), ...[...(holes ?? []), outline].map(boundsOf)],
+  };
 }
 
 /** Without the last digits that turning leaves behind. */
@@ -148,11 +161,12 @@ function listSheets(
 ): readonly UsedStock[] {
   const numbers = [...new Set(nested.map(({ sheet }) => sheet))].sort((a, b) => a - b);
   return numbers.map((number, stockIndex): UsedStock => {
-    const places = nested
+    const placed = nested
       .filter(({ sheet }) => sheet === number)
-      .map(({ place }) => place)
-      .sort((a, b) => a.at[0]! - b.at[0]! || a.at[1]! - b.at[1]!);
-    const cuts = places.flatMap(({ holes = [], outline }) => [...holes, outline!].map(boundsOf));
+      .map((each) => each.placed)
+      .sort(fromLeft);
+    const places = placed.flatMap((each) => each.places);
+    const cuts = placed.flatMap((each) => each.cuts);
     const end = Math.max(...places.map(({ at, size: own }) => at[0]! + own[0]!)) + kerf;
     const left = size[0] - end;
     const offcuts: readonly Offcut[] =
@@ -165,6 +179,12 @@ function listSheets(
       offcuts,
     };
   });
+}
+
+/** By the left end, then the near edge, of the part that has the others in its holes. */
+function fromLeft(one: PlacedPart, two: PlacedPart): number {
+  const [a, b] = [one.places.at(-1)!.at, two.places.at(-1)!.at];
+  return a[0]! - b[0]! || a[1]! - b[1]!;
 }
 
 /** Area of all parts without their holes: what sheets must hold at least, however they are cut. */

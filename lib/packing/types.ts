@@ -157,6 +157,8 @@ export interface CutPlace {
   readonly holes?: readonly Polygon[];
   /** Another part, or its own next copy, that comes from the same blank by one cut aslant. */
   readonly twin?: string;
+  /** The part in whose hole it lies: it is cut from what falls out there. */
+  readonly inHoleOf?: string;
   /** The second of the two is more than is wanted. */
   readonly hasSpare?: boolean;
 }

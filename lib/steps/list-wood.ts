@@ -41,6 +41,9 @@ function sawStock(plan: CutPlan, alike: AlikeStock, work: Work): Step {
       ...cutLines(used.cuts, "marker", work.format),
       `Clamp ${name} to the bench.`,
       "Saw on the far side of each line, in the order of the numbers.",
+      ...(used.places.some(({ inHoleOf }) => inHoleOf !== undefined)
+        ? ["Saw out the parts inside a hole before the hole itself."]
+        : []),
       ...(kerf > 0
         ? [
             `Measure each part before the next cut: the lines allow ${work.format.length(kerf)} for the saw.`,

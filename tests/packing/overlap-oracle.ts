@@ -15,7 +15,10 @@ function ringArea(ring: readonly (readonly [number, number])[]): number {
 const grids = [1e6, 1e5, 1e4];
 
 /** Area two outlines share, by another library than the one that lays them. */
-export function sharedArea(one: Polygon, two: Polygon): Mm2 {
+export const sharedArea = (one: Polygon, two: Polygon): Mm2 => sharedByRings([one], [two]);
+
+/** As `sharedArea`, for outlines with the holes in them after them. */
+export function sharedByRings(one: readonly Polygon[], two: readonly Polygon[]): Mm2 {
   const faults: unknown[] = [];
   for (const grid of grids) {
     try {
@@ -27,10 +30,10 @@ export function sharedArea(one: Polygon, two: Polygon): Mm2 {
   throw new AggregateError(faults, "no grid is coarse enough to compare the outlines");
 }
 
-function sharedOnGrid(one: Polygon, two: Polygon, grid: number): Mm2 {
+function sharedOnGrid(one: readonly Polygon[], two: readonly Polygon[], grid: number): Mm2 {
   const ring = (outline: Polygon): [number, number][] =>
     outline.map(([x, y]) => [Math.round(x * grid) / grid, Math.round(y * grid) / grid]);
-  return intersection([ring(one)], [ring(two)])
+  return intersection(one.map(ring), two.map(ring))
     .flatMap(([outer, ...holes]) => [
       ringArea(outer as [number, number][]),
       ...holes.map((hole) => -ringArea(hole as [number, number][])),
