@@ -1,8 +1,7 @@
 import { evenRuns } from "../packing/even-runs.ts";
 import { type AlikeStock, groupAlike } from "../packing/group-alike.ts";
-import { boundsOf } from "../packing/list-cuts.ts";
+import { findFreeCut } from "../packing/find-free-cut.ts";
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
-import type { Polygon } from "../plane/types.ts";
 import type { FigureSource } from "./figure-source.ts";
 import type { Format } from "../units/make-format.ts";
 import { cutAnchor } from "./anchors.ts";
@@ -71,10 +70,7 @@ function buildCutSheet(
           columns: [words("Cut"), words("At")],
           rows: crossRows(used, format),
         })
-      : tableOrNull(`${id}-cuts`, "Cuts, in this order", {
-          columns: [figures("Cut"), words("How"), figures("At"), words("From")],
-          rows: cutRows(used, format),
-        }),
+      : tableOrNull(`${id}-cuts`, "Cuts, in this order", cutColumns(used, format)),
     parts: makeTable(`${id}-parts`, "Parts that come out", {
       columns: [
         words("Part"),
@@ -98,6 +94,17 @@ function buildCutSheet(
       ]),
     }),
   };
+}
+
+/** Where every cut goes round a drawn line there is nothing to measure. */
+function cutColumns(used: UsedStock, format: Format): Parameters<typeof makeTable>[2] {
+  const rows = cutRows(used, format);
+  return used.cuts.every(({ kind }) => kind === "free")
+    ? {
+        columns: [figures("Cut"), words("Along the drawn line")],
+        rows: rows.map(([number = "", how = ""]) => [number, how]),
+      }
+    : { columns: [figures("Cut"), words("How"), figures("At"), words("From")], rows };
 }
 
 /** Free cuts of one kind that follow one another share a row. */
@@ -217,19 +224,11 @@ function cutWords(cut: Cut, used: UsedStock): string {
 }
 
 /** Which outline or hole a free cut goes round. */
-function freeWords({ of }: Cut, { places }: UsedStock): string {
-  const isHere = (ring: Polygon): boolean => {
-    const box = boundsOf(ring);
-    return [...box.at, ...box.size].every(
-      (value, i) => Math.abs(value - [...of.at, ...of.size][i]!) < 0.5,
-    );
-  };
-  const holed = places.find(({ holes = [] }) => holes.some(isHere));
-  if (holed !== undefined) return `cut out a hole in ${openHyphens(holed.part)}`;
-  const outlined = places.find(({ outline }) => outline !== null && isHere(outline));
-  return outlined === undefined
-    ? "cut round the outline"
-    : `cut round ${openHyphens(outlined.part)}`;
+function freeWords(cut: Cut, used: UsedStock): string {
+  const found = findFreeCut(cut, used);
+  if (found === null) return "cut round the outline";
+  const part = openHyphens(found.part);
+  return found.isHole ? `cut out a hole in ${part}` : `cut round ${part}`;
 }
 
 function edgeWords({ axis, kind }: Cut): string {

@@ -1,6 +1,8 @@
-import { boundsOf } from "../packing/list-cuts.ts";
+import { evenRuns } from "../packing/even-runs.ts";
+import { findFreeCut } from "../packing/find-free-cut.ts";
 import type { Cut, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Point, Polygon } from "../plane/types.ts";
+import { boxOfPoints } from "./boxes.ts";
 import { measureText } from "./measure-text.ts";
 import { ringInk } from "./dot-ink.ts";
 import { partWords } from "./part-words.ts";
@@ -40,24 +42,34 @@ export function cutRun(cut: Cut, view: CutView): [Point, Point] | null {
   return [point(start), point(end)];
 }
 
+/** A cut, or several told by one number, and where the number may stand. */
+interface NumberedRun {
+  readonly kind: Cut["kind"];
+  readonly number: string;
+  readonly run: [Point, Point];
+}
+
 /** The cuts of a view as heavy lines, each with its number in a ring on or at the end of its line. */
 export function drawCuts(used: UsedStock, cuts: readonly Cut[], view: CutView): Placed {
-  const runs = cuts.flatMap((cut) => {
-    const run = cut.kind === "free" ? freeRun(cut, used, view) : cutRun(cut, view);
-    return run ? [{ cut, run }] : [];
+  const runs = groupSmall(used, cuts, view).flatMap((group): NumberedRun[] => {
+    const [first] = group;
+    const last = group.at(-1)!.order;
+    const run = first.kind === "free" ? freeRun(first, used, view) : cutRun(first, view);
+    const number = last === first.order ? `${last}` : `${first.order}–${last}`;
+    return run ? [{ kind: first.kind, number, run }] : [];
   });
   const lines: Ink = {
     kind: "path",
     className: "line cut",
-    paths: runs.filter(({ cut }) => cut.kind !== "free").map(({ run }) => pathOf(run)),
+    paths: runs.filter(({ kind }) => kind !== "free").map(({ run }) => pathOf(run)),
     isObstacle: true,
   };
   // Numbers stand at the ends of their lines, outside the stock, or on the line with white behind.
   const taken: Ink[] = [];
   const rings: Ink[] = [];
   const collisions: string[] = [];
-  for (const { cut, run } of runs) {
-    const label: Label = { lines: [String(cut.order)], style: "name", candidates: [] };
+  for (const { number, run } of runs) {
+    const label: Label = { lines: [number], style: "name", candidates: [] };
     const texts = taken.filter((ink) => ink.kind === "text" || ink.className.includes("ring"));
     const { collisions: none, inks } = placeLabels(
       [{ ...label, candidates: numberPlaces(run) }],
@@ -96,19 +108,28 @@ function numberPlaces([a, b]: readonly [Point, Point]): Candidate[] {
   ];
 }
 
+/** Outlines smaller than this on paper would be hidden by numbers of their own. @source our choice */
+const smallOutline: Mm = 15;
+
+/** Cuts one by one, but those round small outlines of one kind that follow one another together. */
+function groupSmall(
+  used: UsedStock,
+  cuts: readonly Cut[],
+  view: CutView,
+): readonly (readonly [Cut, ...Cut[]])[] {
+  const nameOf = (cut: Cut): string => {
+    const found = cut.kind === "free" ? findFreeCut(cut, used) : null;
+    if (found === null) return `${cut.order}`;
+    const { left, right, top, bottom } = boxOfPoints(found.ring.map(view.toPaper));
+    const isSmall = Math.min(right - left, bottom - top) < smallOutline;
+    return isSmall ? `${found.part} ${found.isHole}` : `${cut.order}`;
+  };
+  return evenRuns(cuts, { kind: nameOf, at: () => 0, fewest: 2 });
+}
+
 /** The longest side of the outline or hole that a free cut goes round. */
 function freeRun(cut: Cut, used: UsedStock, view: CutView): [Point, Point] | null {
-  // The ring whose box is that of the cut: an outline, or a hole in a part.
-  const rings = used.places.flatMap(({ outline, holes = [] }) => [
-    ...(outline === null ? [] : [outline]),
-    ...holes,
-  ]);
-  const ring = rings.find((each) => {
-    const own = boundsOf(each);
-    return [...own.at, ...own.size].every(
-      (value, i) => Math.abs(value - ([...cut.of.at, ...cut.of.size][i] ?? value)) < 0.5,
-    );
-  });
+  const ring = findFreeCut(cut, used)?.ring;
   const corners = (ring ?? []).map(view.toPaper);
   const sides = corners.map((a, index): [Point, Point] => [
     a,

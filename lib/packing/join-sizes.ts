@@ -1,7 +1,7 @@
 import type { Count, Mm, Mm2 } from "../plane/types.ts";
 import { polygonArea } from "../plane/polygon-area.ts";
 import { content } from "./cut-job.ts";
-import type { CutPlan, SizeUse, UsedStock } from "./types.ts";
+import type { CutPlace, CutPlan, SizeUse, UsedStock } from "./types.ts";
 
 /** One size of a stock, as plans are made for it. */
 export interface JoinedSize {
@@ -48,15 +48,16 @@ export function joinSizes(
 export function yieldOf(used: readonly UsedStock[]): number {
   const stock = used.reduce((sum, { size }) => sum + content(size), 0);
   const parts = used.reduce(
-    (sum, { places }) =>
-      sum +
-      places.reduce(
-        (all, { size, outline }) => all + (outline === null ? content(size) : areaOf(outline)),
-        0,
-      ),
+    (sum, { places }) => sum + places.reduce((all, place) => all + contentOf(place), 0),
     0,
   );
   return stock === 0 ? 0 : parts / stock;
+}
+
+/** Content of a part without its holes. */
+function contentOf({ size, outline, holes = [] }: CutPlace): number {
+  const whole = outline === null ? content(size) : areaOf(outline);
+  return holes.reduce((left, hole) => left - areaOf(hole), whole);
 }
 
 const areaOf = (outline: readonly (readonly [Mm, Mm])[]): Mm2 => Math.abs(polygonArea(outline));
