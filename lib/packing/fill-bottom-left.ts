@@ -24,8 +24,9 @@ export function fillBottomLeft(
 ): Strip | null {
   const placed: StripPlace[] = [];
   const places: StripPlace[] = [];
+  const floors = new Float64Array(job.forms.length);
   for (const index of order) {
-    const place = findLowest(job, table, job.items[index]!, placed, limit);
+    const place = findLowest(job, table, job.items[index]!, placed, { limit, floors });
     if (place === null) return null;
     placed.push(place);
     places[index] = place;
@@ -33,24 +34,38 @@ export function fillBottomLeft(
   return { places, length: stripLength(job, places) };
 }
 
+/** Where the lowest clear place is looked for. */
+interface Search {
+  /** It has to end below this. */
+  readonly limit: Mm;
+  /**
+   * For each form a height below which it has no clear place. What is in the way stays there while
+   * others are added, so that each place found raises the floor of its form.
+   */
+  readonly floors?: Float64Array;
+}
+
 /**
  * The lowest clear place of one item among others; of two forms, the one whose top is lower. Null when
- * it would not end below `limit`.
+ * it would not end below the limit.
  */
 export function findLowest(
   job: StripJob,
   table: NoFitTable,
   item: StripItem,
   placed: readonly StripPlace[],
-  limit: Mm,
+  { limit, floors }: Search,
 ): StripPlace | null {
   let best: StripPlace | null = null;
   let bestTop = limit - touching;
   for (const form of item.forms) {
     const { width, height } = job.forms[form]!;
     if (width > job.width + touching) continue;
-    const place = findFormPlace(job, table, item, form, placed, bestTop - height);
+    const floor = floors?.[form] ?? 0;
+    if (floor > bestTop - height) continue;
+    const place = findFormPlace(job, table, item, form, placed, [floor, bestTop - height]);
     if (place === null) continue;
+    if (floors !== undefined) floors[form] = place.y;
     const top = place.y + height;
     if (top > bestTop - touching && (best === null || place.x >= best.x)) continue;
     [best, bestTop] = [place, top];
@@ -68,14 +83,16 @@ function findFormPlace(
   item: StripItem,
   form: Count,
   placed: readonly StripPlace[],
-  limit: Mm,
+  [floor, limit]: readonly [Mm, Mm],
 ): StripPlace | null {
   const room = Math.max(0, job.width - job.forms[form]!.width);
-  const regions = placed.map((other) => ({ region: table(other.form, form), at: other }));
+  const regions = placed
+    .map((other) => ({ region: table(other.form, form), at: other }))
+    .filter(({ region, at }) => at.y + region.maxY > floor - 2 * touching);
   const asked = [...regions];
   let best: StripPlace | null = null;
   const consider = (x: Mm, y: Mm): void => {
-    if (x < -touching || x > room + touching || y < -touching) return;
+    if (x < -touching || x > room + touching || y < floor - touching) return;
     if (y > (best === null ? limit : best.y + touching)) return;
     const place = { form, x: Math.min(Math.max(x, 0), room), y: Math.max(y, 0) };
     if (best !== null && !isLower(place, best)) return;
