@@ -1,10 +1,11 @@
 import { clothPieces } from "../drawing/cloth-pieces.ts";
 import { sectionWords } from "../drawing/section-words.ts";
 import { shortName } from "../drawing/short-name.ts";
-import { evenRuns } from "../packing/even-runs.ts";
 import { sectionAt } from "../packing/section-at.ts";
 import type { Lay, LayPlace } from "../packing/types.ts";
+import type { Count } from "../plane/types.ts";
 import type { Format } from "../units/make-format.ts";
+import { groupPlaces } from "./group-places.ts";
 import { openHyphens } from "./open-hyphens.ts";
 import type { Table } from "./pages.ts";
 import { figures, makeTable, setInPairs, words } from "./table.ts";
@@ -13,43 +14,44 @@ import type { Plan } from "./types.ts";
 /** Longer lists stand two places to a row. @source our choice: half a page of rows */
 const manyPlaces = 24;
 
-/** So many places at even steps up the cloth share a row. @source our choice */
-const fewestEven = 3;
-
-/** Places that one row tells of. */
-type Run = readonly [LayPlace, ...LayPlace[]];
-
-interface Context {
-  readonly plan: Plan;
-  readonly format: Format;
-}
+/** Runs at even steps are told together where that leaves so small a share of the rows. @source our choice */
+const worthwhile = 0.6;
 
 /** Where each piece of a lay goes, by coordinates a person can chalk. */
-export function buildPlaces(lay: Lay, id: string, { plan, format }: Context): Table {
-  const runs: readonly Run[] =
-    lay.copies > 1 || lay.places.length > manyPlaces
-      ? listRuns(lay)
-      : lay.places.map((place) => [place]);
-  const isLong = runs.length > manyPlaces;
-  const ways = new Set(lay.places.map((place) => liesWords(place, format)));
+export function buildPlaces(
+  lay: Lay,
+  id: string,
+  { plan, format }: { readonly plan: Plan; readonly format: Format },
+): Table {
+  const { sections, places } = lay;
+  const runs = lay.copies > 1 || places.length > manyPlaces ? groupPlaces(lay) : [];
+  const isRun = runs.length > 0 && runs.length < worthwhile * places.length;
+  const told = isRun ? runs : places.map((place) => [place] as const);
+  const isLong = !isRun && places.length > manyPlaces;
+  const ways = new Set(places.map((place) => liesWords(place, format)));
   // One word that holds for all stands once, over the table.
   const [way = null] = isLong && ways.size === 1 ? ways : [];
   const columns = [
     words("Piece"),
-    ...(lay.sections === undefined ? [] : [words("On")]),
+    ...(sections === undefined ? [] : [words("On")]),
     figures(isLong ? "From the left" : "From the left edge"),
     figures(isLong ? "From the start" : "From the start of the cloth"),
     ...(way === null ? [words("Lies")] : []),
   ];
-  const rows = runs.map(([place, next, ...more]) => {
+  const rows = told.map(([place, next, ...more]) => {
     const { section, up } = sectionAt(lay, place);
-    const name = pieceName(place, plan);
-    const steps = next === undefined ? "" : `, then every ${format.length(next.y - place.y)}`;
+    const { name, cut } = pieceOf(place, plan);
     return [
-      next === undefined ? copyName(place, name, { lay, plan }) : `${2 + more.length} of ${name}`,
+      next !== undefined
+        ? `${more.length + 2} of ${name}`
+        : cut * lay.copies > 1
+          ? `${name}\u00a0(${place.copy})`
+          : name,
       ...(section === null ? [] : [sectionWords(section, plan.project)]),
       format.length(place.x),
-      `${format.length(up)}${steps}`,
+      next === undefined
+        ? format.length(up)
+        : `${format.length(up)}, then every ${format.length(next.y - place.y)}`,
       ...(way === null ? [liesWords(place, format)] : []),
     ];
   });
@@ -61,39 +63,11 @@ export function buildPlaces(lay: Lay, id: string, { plan, format }: Context): Ta
   );
 }
 
-/**
- * The places of many copies: like pieces above one another at even steps together, as blocks of sets
- * repeat. Which copy lies where does not matter to whoever chalks it.
- */
-function listRuns(lay: Lay): readonly Run[] {
-  const columnOf = (place: LayPlace): string => {
-    const { piece, x, turn, flipped } = place;
-    return [piece, Math.round(x * 1e3), turn, flipped, sectionAt(lay, place).section?.start].join();
-  };
-  const columns = [...new Set(lay.places.map(columnOf))];
-  const runs = columns.flatMap((column) =>
-    evenRuns(
-      lay.places.filter((place) => columnOf(place) === column).toSorted((a, b) => a.y - b.y),
-      { kind: columnOf, at: ({ y }) => y, fewest: fewestEven },
-    ),
-  );
-  return runs.toSorted(([a], [b]) => a.y - b.y || a.x - b.x);
-}
-
-/** As the drawing of the lay has it: the panel or the words of the piece. */
-function pieceName({ piece: id }: LayPlace, plan: Plan): string {
+/** The piece as the drawing of the lay names it, and how many are cut for one set. */
+function pieceOf({ piece: id }: LayPlace, plan: Plan): { name: string; cut: Count } {
   const piece = clothPieces(plan).find((each) => each.piece.id === id)?.piece;
-  return openHyphens(piece === undefined ? partWords(id) : shortName(piece));
-}
-
-/** With which copy it is, where there are several. */
-function copyName(
-  { piece: id, copy }: LayPlace,
-  name: string,
-  { lay, plan }: { readonly lay: Lay; readonly plan: Plan },
-): string {
-  const cut = clothPieces(plan).find((each) => each.piece.id === id)?.piece.cut ?? 1;
-  return cut * lay.copies > 1 ? `${name}\u00a0(${copy})` : name;
+  if (piece === undefined) return { name: openHyphens(partWords(id)), cut: 1 };
+  return { name: openHyphens(shortName(piece)), cut: piece.cut };
 }
 
 /** "P1/2" in words. */

@@ -65,7 +65,7 @@ export function layCloth(
     yield: strip.length === 0 ? 0 : area / (usableWidth(cloth) * strip.length),
     lowerBound: Math.min(strip.length, layBound(job)),
     copies,
-    separately: lengthApart(single.length, copies, cloth),
+    separately: copies === 1 ? strip.length : lengthApart(single.length, copies, cloth),
     places: listPlaces(fitting, copies, cloth, job, strip),
     unplaced: tooWide.map((piece) => piece.id),
     ...((onHand.length > 1 || isSectioned) && strip.length > 0
