@@ -71,6 +71,9 @@ const largerOf = (first: Fitted, brief: Fitted): Fitted => {
   return isClear && brief.scale > first.scale * 1.2 ? brief : first;
 };
 
+/** Below this scale lines as wide as cut lines run together. @source our choice */
+const smallScale: Ratio = 1 / 60;
+
 interface LayLook {
   readonly cloth: FabricStock | null;
   readonly scale: Ratio;
@@ -105,7 +108,9 @@ function layPicture(
     ...selvedges.map((region) => drawHatch([region], wasteHatch)),
     ...(length > 0 ? [outline(rectangle(0, 0, width, length), "line stock")] : []),
     ...drawSections(lay, toPaper),
-    ...lay.places.map(({ outline: corners }) => outline(corners.map(toPaper), "line cut")),
+    ...lay.places.map(({ outline: corners }) =>
+      outline(corners.map(toPaper), scale < smallScale ? "line part" : "line cut"),
+    ),
     ...rulers(lay, { toPaper, scale, isLevel, unit: project.units }),
   ];
   const { labels, callouts: pieces } = labelLay(input, lay, { toPaper, base, naming });

@@ -1,26 +1,23 @@
 import { type BoardBench, benchBoardSet } from "../packing/bench-boards.ts";
-import { readBenchArgs, readBenchSets, runBench, sayLeftOut } from "./bench-data.ts";
+import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
 import { boardSetShape } from "./bench-shapes.ts";
 
 /** `npm run bench -- boards`: boards used for each set of lengths against bound and best known. */
-export function benchBoards(words: readonly string[]): Promise<void> {
+export function benchBoards(words: readonly string[]): Promise<number> {
   const { data, json } = readBenchArgs(words);
-  const { sets, faults } = readBenchSets(data, "1d", boardSetShape);
-  sayLeftOut(faults);
-  if (!json) console.log("set           pieces  boards   bound  first fit  best known   time");
-  runBench(
-    sets,
-    (set) => benchBoardSet(set),
-    (row, seconds) =>
+  const code = runBench(readBenchSets(data, "1d", boardSetShape), {
+    measure: (set) => benchBoardSet(set),
+    heading: "set           pieces  boards   bound  first fit  best known   time",
+    line: (row, seconds) =>
       `${row.name.padEnd(13)} ${String(row.pieces).padStart(6)}` +
       [row.boards, row.bound].map((each) => String(each).padStart(8)).join("") +
       String(row.firstFit).padStart(11) +
       `${row.bestKnown ?? "–"}${row.isProven ? " proven" : ""}`.padStart(12) +
       `${seconds.toFixed(2).padStart(7)} s`,
-    closeWith,
+    close: closeWith,
     json,
-  );
-  return Promise.resolve();
+  });
+  return Promise.resolve(code);
 }
 
 function closeWith(rows: readonly BoardBench[]): string {

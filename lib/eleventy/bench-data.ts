@@ -53,10 +53,8 @@ export function readBenchSets<T>(folder: string, own: string, shape: z.ZodType<T
   const read = files.toSorted().map((file) => readFile(join(inside, file), file, shape));
   const sets = read.flatMap((each) => each.sets);
   const faults = read.flatMap((each) => each.faults);
-  if (sets.length === 0) {
-    throw new Error([...faults, `--data ${inside}: no set of this kind in it`].join("\n"));
-  }
-  return { sets, faults };
+  const none = sets.length === 0 ? [`--data ${inside}: no set of this kind in it`] : [];
+  return { sets, faults: [...faults, ...none] };
 }
 
 const isFolder = (path: string): boolean =>
@@ -93,25 +91,44 @@ function sayIssue(issue: z.core.$ZodIssue | undefined): string {
   return `${where}${(issue?.message ?? "not such a set").replace("Invalid input: ", "")}`;
 }
 
-/** Say on the error channel, a line each, what is left out. */
-export function sayLeftOut(faults: readonly string[]): void {
-  faults.forEach((fault) => console.error(`${fault}; it is left out`));
+/** How one bench measures its sets and says so. */
+export interface BenchWork<T, R> {
+  readonly measure: (set: T) => R;
+  readonly heading: string;
+  readonly line: (result: R, seconds: number) => string;
+  readonly close: (results: readonly R[]) => string;
+  readonly json: boolean;
 }
 
-/** Run a bench line by line with its time, and print a table or JSON. */
-export function runBench<T, R extends object>(
-  sets: readonly T[],
-  measure: (set: T) => R,
-  line: (result: R, seconds: number) => string,
-  close: (results: readonly R[]) => string,
-  json: boolean,
-): void {
-  const results = sets.map((set) => {
+/**
+ * Measure set by set and print a table, or JSON alone. What cannot be measured is left out with a line
+ * on the error channel, and the others go on.
+ *
+ * @returns the exit code: 1 when anything was left out
+ */
+export function runBench<T extends { readonly name: string }, R extends object>(
+  { sets, faults }: BenchSets<T>,
+  { measure, heading, line, close, json }: BenchWork<T, R>,
+): number {
+  faults.forEach(sayLeftOut);
+  if (!json && sets.length > 0) console.log(heading);
+  let isWhole = faults.length === 0;
+  const results = sets.flatMap((set) => {
     const start = performance.now();
-    const result = measure(set);
-    const seconds = (performance.now() - start) / 1000;
-    if (!json) console.log(line(result, seconds));
-    return { ...result, seconds };
+    try {
+      const result = measure(set);
+      const seconds = (performance.now() - start) / 1000;
+      if (!json) console.log(line(result, seconds));
+      return [{ ...result, seconds }];
+    } catch (fault) {
+      isWhole = false;
+      sayLeftOut(`${set.name}: cannot be measured (${firstLine(fault)})`);
+      return [];
+    }
   });
-  console.log(json ? JSON.stringify(results, null, 2) : close(results));
+  if (json) console.log(JSON.stringify(results, null, 2));
+  else if (results.length > 0) console.log(close(results));
+  return isWhole ? 0 : 1;
 }
+
+const sayLeftOut = (fault: string): void => console.error(`${fault}; it is left out`);

@@ -1,24 +1,21 @@
 import { type SheetBench, benchSheetSet } from "../packing/bench-sheets.ts";
-import { readBenchArgs, readBenchSets, runBench, sayLeftOut } from "./bench-data.ts";
+import { readBenchArgs, readBenchSets, runBench } from "./bench-data.ts";
 import { sheetSetShape } from "./bench-shapes.ts";
 
 /** `npm run bench -- sheets`: value cut right across from each sheet against the known optimum. */
-export function benchSheets(words: readonly string[]): Promise<void> {
+export function benchSheets(words: readonly string[]): Promise<number> {
   const { data, json } = readBenchArgs(words);
-  const { sets, faults } = readBenchSets(data, "rect", sheetSetShape);
-  sayLeftOut(faults);
-  if (!json) console.log("set        kinds     value     bound   optimum   time");
-  runBench(
-    sets,
-    benchSheetSet,
-    (row, seconds) =>
+  const code = runBench(readBenchSets(data, "rect", sheetSetShape), {
+    measure: benchSheetSet,
+    heading: "set        kinds     value     bound   optimum   time",
+    line: (row, seconds) =>
       `${row.name.padEnd(10)} ${String(row.kinds).padStart(5)}` +
       [row.value, row.bound, row.optimum ?? "–"].map((each) => String(each).padStart(10)).join("") +
       `${seconds.toFixed(2).padStart(7)} s`,
-    closeWith,
+    close: closeWith,
     json,
-  );
-  return Promise.resolve();
+  });
+  return Promise.resolve(code);
 }
 
 function closeWith(rows: readonly SheetBench[]): string {

@@ -22,6 +22,5 @@ await runCommand(async () => {
   const exports = (await import(pathToFileURL(file).href)) as Record<string, unknown>;
   const bench = exports[`bench${name.charAt(0).toUpperCase()}${name.slice(1)}`];
   if (typeof bench !== "function") throw new Error(`bench-${name}.ts exports no bench`);
-  await (bench as (words: readonly string[]) => Promise<void>)(words);
-  return 0;
+  return (await (bench as (words: readonly string[]) => Promise<number | void>)(words)) ?? 0;
 });

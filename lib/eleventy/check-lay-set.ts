@@ -1,12 +1,15 @@
 import type { LaySet } from "../packing/bench-types.ts";
 import { makeForm } from "../packing/place-forms.ts";
+import { dropStraight } from "../packing/split-convex.ts";
 import type { Point } from "../plane/types.ts";
 
 /** What keeps a benchmark set from being laid at all, in one line; null when nothing does. */
 export function checkLaySet({ name, stripWidth, items }: LaySet): string | null {
+  if (items.every(({ quantity }) => quantity === 0)) return `${name}: asks for no piece`;
   for (const [index, { points, rotations }] of items.entries()) {
     const piece = `${name}: piece ${index + 1}`;
-    if (points.length < 3) return `${piece} has fewer than three corners`;
+    if (dropStraight(points).length < 3)
+      return `${piece} has fewer than three corners that enclose anything`;
     if (rotations.length === 0) return `${piece} lists no rotations; give at least 0`;
     if (crossesItself(points)) return `${piece} has an outline that crosses itself`;
     // The files lay along x, so that what counts here is the height.
