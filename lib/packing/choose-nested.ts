@@ -1,4 +1,5 @@
 import type { Count } from "../plane/types.ts";
+import { coverCost } from "./cover-cost.ts";
 import { content } from "./cut-job.ts";
 import type { CutOptions } from "./make-plans.ts";
 import { nestSheets, nestedArea } from "./nest-sheets.ts";
@@ -110,12 +111,13 @@ function isLess(
 function boundBuys(sheets: readonly SheetSize[], area: number) {
   const isPriced = arePriced(sheets);
   const onHand = sheets.reduce((sum, { size, have }) => sum + content(size) * have, 0);
-  const rates = sheets
+  const sold = sheets
     .filter(({ isSold = true }) => isSold)
-    .map((sheet) => costOf(sheet, isPriced) / content(sheet.size));
+    .map((sheet) => ({ cost: costOf(sheet, isPriced), content: content(sheet.size) }));
+  const least = coverCost(sold, Math.max(0, area * (1 - 1e-9) - onHand), 0);
   return (taken: readonly Count[]) => {
     const cost = boughtFor(taken, sheets);
-    const bound = Math.min(cost, Math.max(0, area - onHand) * Math.min(...rates));
+    const bound = Math.min(cost, least);
     return { cost, bound };
   };
 }

@@ -1,4 +1,5 @@
 import type { Count, Mm } from "../plane/types.ts";
+import { coverCost } from "./cover-cost.ts";
 import { type CutItem, type CutJob, content, isSold, sameSize } from "./cut-job.ts";
 
 /**
@@ -14,14 +15,17 @@ export function cutBound(job: CutJob): Count {
 }
 
 /**
- * The least that any plan must buy for: what the stock on hand cannot hold, even melted down, bought
- * at the cheapest rate there is.
+ * The least that any plan must buy for: whole pieces that make up what the stock on hand cannot hold,
+ * even melted down, and as many as there must be at all.
  */
 export function costToBuy(job: CutJob): number {
   const whole = job.items.reduce((sum, item) => sum + content(item.ways[0]!), 0);
   const onHand = job.stocks.reduce((sum, { size, have }) => sum + content(size) * have, 0);
-  const rates = job.stocks.filter(isSold).map(({ size, cost }) => cost / content(size));
-  return rates.length === 0 ? 0 : Math.max(0, whole - onHand) * Math.min(...rates);
+  const count = job.stocks.reduce((sum, { have }) => sum + have, 0);
+  const sold = job.stocks
+    .filter(isSold)
+    .map(({ size, cost }) => ({ cost, content: content(size) }));
+  return coverCost(sold, Math.max(0, whole * (1 - 1e-9) - onHand), cutBound(job) - count);
 }
 
 /** Size of a set of items that must all lie apart, found largest first. */
