@@ -26,15 +26,17 @@ import { textBox } from "./text-box.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture, ToPaper } from "./types.ts";
 
 /** Pieces on their cloth, to scale, with rulers, selvedges, print arrow and repeat grid. */
-export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Figure {
+export function drawLay(input: DrawingInput, whole: Lay, limits: FigureLimits): Figure {
   const { project } = input;
+  const lay = startOf(whole);
+  const isPart = lay.length < whole.length;
   const stock = project.stock.find((item) => item.id === lay.stock && item.kind === "fabric");
   const cloth = stock?.kind === "fabric" ? stock : null;
   // A long lay lies on its side when that lets it be drawn larger.
   const size = [lay.width, Math.max(extentOf(lay), 1)] as const;
-  const draw = (look: Omit<LayLook, "cloth" | "scale">): Fitted =>
+  const draw = (look: Omit<LayLook, "cloth" | "scale" | "isPart">): Fitted =>
     fitScale(
-      (scale) => layPicture(input, lay, { cloth, scale, ...look }),
+      (scale) => layPicture(input, lay, { cloth, scale, isPart, ...look }),
       look.isLevel ? [size[1], size[0]] : size,
       limits,
     );
@@ -55,7 +57,11 @@ export function drawLay(input: DrawingInput, lay: Lay, limits: FigureLimits): Fi
   return finishFigure(
     {
       id: `lay/${lay.stock}`,
-      title: `Lay the pieces on the ${cloth?.label ?? lay.stock}`,
+      title:
+        `Lay the pieces on the ${cloth?.label ?? lay.stock}` +
+        (isPart
+          ? `: the first ${formatLength(lay.length, project)} of ${formatLength(whole.length, project)}`
+          : ""),
       alt: describeLay(input, lay, cloth),
       scale: fitted.note,
       drawn: fitted.scale * Math.max(...size),
@@ -78,6 +84,8 @@ interface LayLook {
   readonly cloth: FabricStock | null;
   readonly scale: Ratio;
   readonly isLevel: boolean;
+  /** Whether the lay goes on beyond the drawing. */
+  readonly isPart: boolean;
   /** Names beside the cloth: whole, by number in one line each, or by number once for like pieces. */
   readonly naming: LayNaming;
 }
@@ -85,7 +93,7 @@ interface LayLook {
 function layPicture(
   input: DrawingInput,
   lay: Lay,
-  { cloth, scale, isLevel, naming }: LayLook,
+  { cloth, scale, isLevel, isPart, naming }: LayLook,
 ): Picture {
   const { project } = input;
   const toPaper: ToPaper = ([x, y]) => (isLevel ? [y * scale, x * scale] : [x * scale, -y * scale]);
@@ -128,11 +136,26 @@ function layPicture(
   const inks = [...grid, ...lines, ...placed.inks, ...beside, ...named, ...figures];
   const around = boxOfInks(inks);
   const arrows = drawPrintArrow(cloth, { box: around, isLevel });
-  const buy = buyLine(input, lay, { toPaper, isLevel, box: boxOfInks([...inks, ...arrows]) });
+  const box = boxOfInks([...inks, ...arrows]);
+  const buy = isPart ? [] : buyLine(input, lay, { toPaper, isLevel, box });
   // The ruler and the words beside the figure say the length too.
   const whole = [...inks, ...arrows, ...buy];
   const isClear = findCollisions(whole).length === 0;
   return { inks: isClear ? whole : [...inks, ...arrows], collisions: placed.collisions };
+}
+
+/** A lay longer than so many widths of the cloth is drawn in part: so many of them. @source our choice */
+const longLay = { from: 8, shown: 5 } as const;
+
+/** What of a lay is drawn: of a very long one its start, where each piece can still be made out. */
+function startOf(lay: Lay): Lay {
+  const { width, sections } = lay;
+  if (lay.length <= longLay.from * width || sections !== undefined) return lay;
+  const most = longLay.shown * width;
+  const topOf = ({ outline: corners }: Lay["places"][number]): Mm =>
+    Math.max(...corners.map(([, y]) => y));
+  const places = lay.places.filter((place) => topOf(place) <= most);
+  return { ...lay, places, length: Math.max(...places.map(topOf)) };
 }
 
 /** How far the drawing goes: the lay, and the remnants beyond it. */
