@@ -18,13 +18,14 @@ export function buildLay(
 ): LayPage {
   const id = `lay-${slugOf(lay.stock)}`;
   const label = stockLabel(plan.project.stock, lay.stock);
+  const table = buildPlaces(lay, `${id}-places`, { plan, format });
   return {
     kind: "lay",
     id,
     title: `Lay on the ${label}`,
     facts: layFacts(lay, format),
-    figure: layFigure(lay, figures),
-    table: buildPlaces(lay, `${id}-places`, { plan, format }),
+    figure: layFigure(lay, figures, table.rows.length),
+    table,
     shortfalls: lay.unplaced.map((piece) =>
       shortfallNotice(
         {
@@ -39,16 +40,16 @@ export function buildLay(
 }
 
 /** Rows that a drawing of the second height still leaves room for. @source our choice: 6 mm a row */
-const fewPlaces = 12;
+const fewRows = 12;
 
 /**
  * Drawing and coordinates share a page where the list is short; a long list runs on by itself. The
  * largest drawing is taken whose labels are clear, in the least room that gives it.
  */
-function layFigure({ stock, places }: Lay, figures: FigureSource): Figure | null {
+function layFigure({ stock }: Lay, figures: FigureSource, rows: number): Figure | null {
   const id = `lay/${stock}`;
   if (!figures.ids.includes(id)) return null;
-  const heights = places.length <= fewPlaces ? [100, 115, 130] : [115, 150, 190];
+  const heights = rows <= fewRows ? [100, 115, 130] : [115, 150, 190];
   const rooms = heights.map((height): FigureRoom => ({ width: 165, height }));
   const largest = Math.max(...rooms.map((room) => drawClear(figures, id, [room])?.drawn ?? 0));
   return (
