@@ -18,7 +18,9 @@ export function drawPiping(input: DrawingInput, cover: Cover, limits: FigureLimi
   const { project } = input;
   const piping = project.solids.find(({ id }) => id === cover.solid)?.cover?.piping ?? null;
   if (piping === null) return null;
-  const width = formatLength(pipingStripWidth(piping.cord, cover.seamAllowance), project);
+  const fabric = project.stock.find(({ id }) => id === cover.fabric);
+  const shrink = fabric?.kind === "fabric" ? fabric.shrink : 0;
+  const width = formatLength(pipingStripWidth(piping.cord, cover.seamAllowance, shrink), project);
   const cord = formatLength(piping.cord, project);
   const allowance = formatLength(cover.seamAllowance, project);
   const pictures = [stripPicture(width), foldedPicture(cord, allowance)];

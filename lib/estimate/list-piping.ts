@@ -37,8 +37,8 @@ interface Piped {
 }
 
 function linesFor(piped: Piped, { project, format }: Work): Material[] {
-  const { cover, spec, piping, run } = piped;
-  const width = pipingStripWidth(piping.cord, spec.seamAllowance);
+  const { cover, spec, piping, fabric, run } = piped;
+  const width = pipingStripWidth(piping.cord, spec.seamAllowance, fabric.shrink);
   const cord = run * project.copies;
   const piece = pipingPiece(cover);
   const strips = piece === null ? stripsFor(piped, width) : stripsInLay(piped, piece.cut);
@@ -67,7 +67,9 @@ function linesFor(piped: Piped, { project, format }: Work): Material[] {
       buy: 0,
       basis:
         `Once round the ${length(piping.cord)} cord and two seam allowances of ` +
-        `${length(spec.seamAllowance)}. ${strips.basis(format.length)}`,
+        `${length(spec.seamAllowance)}` +
+        (fabric.shrink > 0 ? `, larger by ${format.percent(fabric.shrink)} to shrink. ` : ". ") +
+        strips.basis(format.length),
     },
   ];
 }
@@ -85,7 +87,8 @@ function stripsInLay({ piping }: Piped, cut: Count): Strips {
   };
 }
 
-function stripsFor({ piping, fabric, spec, run }: Piped, width: Mm): Strips {
+function stripsFor({ piping, fabric, spec, run: wanted }: Piped, width: Mm): Strips {
+  const run = wanted / (1 - fabric.shrink);
   const usable = fabric.width - 2 * fabric.selvedge;
   if (piping.cut === "straight") {
     const { strips, joins, clothLength } = straightStrips(run, width, {

@@ -1,5 +1,6 @@
 import { shapeArea } from "../plane/loop-area.ts";
 import { loopBounds } from "../plane/loop-bounds.ts";
+import { scaleLoop } from "../plane/scale-loop.ts";
 import { line, segmentLength } from "../plane/segments.ts";
 import type { Count, Mm, Point, Polygon } from "../plane/types.ts";
 import type { CoverSpec, FabricStock } from "../project/types.ts";
@@ -24,11 +25,13 @@ export function cutPiping(
   const run = seams.reduce((sum, seam) => sum + (seam.isPiped ? seam.length[0] : 0), 0);
   if (cover.piping === null || run === 0) return null;
   const width = pipingStripWidth(cover.piping.cord, cover.seamAllowance);
-  const usable = cloth.width - 2 * cloth.selvedge;
+  // Strips are worked out as they are once the cloth has shrunk, and cut larger.
+  const usable = (cloth.width - 2 * cloth.selvedge) * (1 - cloth.shrink);
   const isBias = cover.piping.cut === "bias";
   // A join is sewn on the straight grain, so on the bias it takes √2 as much of the strip.
   const join = 2 * cover.seamAllowance * (isBias ? Math.SQRT2 : 1);
-  const longest = isBias ? Math.min(tallestBias, usable - width * Math.SQRT2) * Math.SQRT2 : usable;
+  const tallest = tallestBias * (1 - cloth.shrink);
+  const longest = isBias ? Math.min(tallest, usable - width * Math.SQRT2) * Math.SQRT2 : usable;
   const { count, length } = shareOut(run + pipingOverlap, longest, join);
   return makeStrip(
     `${solid}-piping`,
@@ -70,17 +73,18 @@ function makeStrip(id: string, corners: Polygon, cut: Count, cloth: FabricStock)
   const outer = corners.map((corner, i): ReturnType<typeof line> =>
     line(corner, corners[(i + 1) % corners.length] as Point),
   );
-  const shape = { outer, holes: [] };
-  const { max } = loopBounds(outer);
+  const finished = { outer, holes: [] };
+  const outline = { outer: scaleLoop(outer, 1 / (1 - cloth.shrink)), holes: [] };
+  const { max } = loopBounds(outline.outer);
   return {
     id,
     label: "piping strip",
     panel: null,
     stock: cloth.id,
     cut,
-    finished: shape,
-    outline: shape,
-    area: shapeArea(shape),
+    finished,
+    outline,
+    area: shapeArea(outline),
     cutSize: [max[0], max[1]],
     edges: outer.map((segment): PieceEdge => ({
       seam: null,

@@ -16,7 +16,9 @@ export function listPiping(work: Work): Step[] {
     const piping = spec?.piping ?? null;
     const piped = cover.seams.filter((seam) => seam.isPiped);
     if (spec === undefined || spec === null || piping === null || piped.length === 0) return [];
-    const width = work.format.length(pipingStripWidth(piping.cord, spec.seamAllowance));
+    const fabric = work.project.stock.find(({ id }) => id === cover.fabric);
+    const shrink = fabric?.kind === "fabric" ? fabric.shrink : 0;
+    const width = work.format.length(pipingStripWidth(piping.cord, spec.seamAllowance, shrink));
     const strip = pipingPiece(cover)?.label ?? null;
     return [
       makePiping(cover, { width, isBias: piping.cut === "bias", strip }, work),
