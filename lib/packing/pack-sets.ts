@@ -1,11 +1,16 @@
 import type { Count, Mm } from "../plane/types.ts";
 import { clearAdvance } from "./clear-advance.ts";
+import { layBound } from "./lay-bound.ts";
 import { makeNoFitTable } from "./no-fit-table.ts";
 import { type Block, stackStrips } from "./stack-strips.ts";
 import type { Strip, StripJob } from "./strip-types.ts";
 
 /** Beyond this many pieces sets are not laid all together. @source our choice */
 const mostTogether: Count = 60;
+/** So many are, where blocks of sets leave far more cloth than the bound. @source our choice */
+const mostAtLast: Count = 320;
+/** How far over the bound is far. @source our choice */
+const farOver = 1.15;
 /** Sets laid together at most where they follow one another in blocks. @source our choice */
 const mostInBlock: Count = 6;
 
@@ -44,8 +49,15 @@ export function packSets(job: StripJob, { counts, copies, step, single, pack }: 
   // Ends of lengths on hand are kept to by the search itself where it can take all pieces.
   const isWhole = copies <= most && job.walls.length === 0;
   if (!isWhole && job.items.length <= mostTogether) tried.push(pack(copies));
-  return tried.reduce((best, one) => (one.length < best.length - 1e-6 ? one : best));
+  const best = shortest(tried);
+  const isFar = best.length > farOver * layBound(job) && job.items.length <= mostAtLast;
+  return isFar && !isWhole && job.items.length > mostTogether
+    ? shortest([best, pack(copies)])
+    : best;
 }
+
+const shortest = (strips: readonly Strip[]): Strip =>
+  strips.reduce((best, one) => (one.length < best.length - 1e-6 ? one : best));
 
 const stepsOf = (advance: Mm, step: Mm): Mm =>
   step > 0 ? Math.ceil(advance / step - 1e-9) * step : advance;
