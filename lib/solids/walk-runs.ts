@@ -34,7 +34,8 @@ export function walkRuns(
       to: mesh.points[edges.to(half)]!,
       half,
     }));
-    const steps = refine(withoutTurningBack(rough), run, regions);
+    const tips = [run.region, run.neighbour].flatMap((one) => tipsOf(regions[one]!.surface));
+    const steps = refine(withoutTurningBack(rough, tips), run, regions);
     known.set(run.halves[0]!, steps);
     known.set(edges.twin(run.halves.at(-1)!), reversed(steps, edges));
     return steps;
@@ -46,16 +47,25 @@ const reversed = (steps: readonly RunStep[], edges: HalfEdges): RunStep[] =>
     .reverse()
     .map(({ from, to, half }) => ({ from: to, to: from, half: edges.twin(half) }));
 
+/** Where an edge may turn as sharply as it likes: a plane through a cone's axis runs up to its tip and down. */
+const tipsOf = (surface: Surface): readonly Point3[] =>
+  surface.kind === "cone" ? [surface.tip] : [];
+
 /**
  * Where two surfaces all but touch, putting corners on both can carry a point past the one after
- * it. Points at which a path runs back on itself are dropped until none is left.
+ * it. Points at which a path runs back on itself are dropped until none is left, but for tips.
  */
-function withoutTurningBack(steps: readonly RunStep[]): readonly RunStep[] {
+function withoutTurningBack(
+  steps: readonly RunStep[],
+  tips: readonly Point3[],
+): readonly RunStep[] {
   const kept: RunStep[] = [];
   steps.forEach((step, i) => {
     const last = kept.at(-1);
     const before = steps[i - 1];
-    if (last === undefined || before === undefined || !turnsBack(before, step)) kept.push(step);
+    const isTip = tips.some((tip) => distance3(tip, step.from) < onSurface);
+    if (last === undefined || before === undefined || isTip || !turnsBack(before, step))
+      kept.push(step);
     else {
       kept.pop();
       // Back where it came from: neither step was any.
@@ -64,7 +74,7 @@ function withoutTurningBack(steps: readonly RunStep[]): readonly RunStep[] {
   });
   // Out and straight back leaves nothing to walk: such a boundary stays as the kernel made it.
   if (kept.length === steps.length || kept.length === 0) return steps;
-  return withoutTurningBack(kept);
+  return withoutTurningBack(kept, tips);
 }
 
 const turnsBack = (into: RunStep, out: RunStep): boolean =>
