@@ -1,9 +1,10 @@
 import type { Count, Mm, Placement } from "../plane/types.ts";
+import { loopArea } from "../plane/loop-area.ts";
 import { atHome } from "../plane/place.ts";
 import { measureCandidate, type Measures } from "./measure-candidate.ts";
 import { findTwins } from "./find-twins.ts";
 import { facesOverlap, placeFace, type PlacedFace } from "./overlaps.ts";
-import { placeNeighbour, twinOf, unfoldPanel, type FaceGraph } from "./unfold-panel.ts";
+import { liesOnTwin, placeNeighbour, twinOf, unfoldPanel, type FaceGraph } from "./unfold-panel.ts";
 
 /** Faces that lie flat together without overlap, and the folds that hold them. */
 export interface Candidate {
@@ -113,10 +114,27 @@ function extended(
   const placed = placeFace(graph.faces.get(other)!, placement);
   if (candidate.placed.some((face) => facesOverlap(face, placed))) return null;
   const faces = [...candidate.faces, other];
-  return remember(faces, folded, new Map([...candidate.placements, [other, placement]]), [
-    ...candidate.placed,
-    placed,
-  ]);
+  const placements = new Map([...candidate.placements, [other, placement]]);
+  if (closesOverItself(graph, { faces, folded, placements }, other)) return null;
+  return remember(faces, folded, placements, [...candidate.placed, placed]);
+}
+
+/**
+ * Whether the face just added closes a ring whose inside is walked the wrong way: its two rims lie
+ * over one another by less than is seen face by face, as a round rim and the curve it faces can.
+ */
+function closesOverItself(
+  graph: FaceGraph,
+  { faces, folded, placements }: Pick<Candidate, "faces" | "folded" | "placements">,
+  added: string,
+): boolean {
+  const sides = graph.faces.get(added)!.loops.flat();
+  const isRing = sides.some(
+    (side) => !folded.includes(side.edge) && liesOnTwin(graph, side, placements),
+  );
+  if (!isRing) return false;
+  const [, ...holes] = unfoldPanel(graph, faces, folded).loops;
+  return holes.some((hole) => loopArea(hole.flatMap(({ segments }) => segments)) > 0);
 }
 
 /** Edges are called E1, E2 …: in order of their number. */

@@ -99,14 +99,22 @@ function closeSlits(
   folded: Set<string>,
 ): void {
   for (const side of faces.flatMap((face) => graph.faces.get(face)!.loops.flat())) {
-    const twin = twinOf(graph, side);
-    if (folded.has(side.edge) || twin.face === side.face || !placements.has(twin.face)) continue;
-    if (!graph.edges.get(side.edge)!.isStraight || graph.kept.has(side.edge)) continue;
-    const own = endsOf(side.segments).map((end) => placePoint(end, placements.get(side.face)!));
-    const other = endsOf(twin.segments).map((end) => placePoint(end, placements.get(twin.face)!));
-    if (distance(own[0]!, other[1]!) < 1e-6 && distance(own[1]!, other[0]!) < 1e-6)
-      folded.add(side.edge);
+    if (!folded.has(side.edge) && liesOnTwin(graph, side, placements)) folded.add(side.edge);
   }
+}
+
+/** Whether both sides of a straight edge lie on each other, so that it needs no seam. */
+export function liesOnTwin(
+  graph: FaceGraph,
+  side: FaceSide,
+  placements: ReadonlyMap<string, Placement>,
+): boolean {
+  const twin = twinOf(graph, side);
+  if (twin.face === side.face || !placements.has(twin.face)) return false;
+  if (!graph.edges.get(side.edge)!.isStraight || graph.kept.has(side.edge)) return false;
+  const own = endsOf(side.segments).map((end) => placePoint(end, placements.get(side.face)!));
+  const other = endsOf(twin.segments).map((end) => placePoint(end, placements.get(twin.face)!));
+  return distance(own[0]!, other[1]!) < 1e-6 && distance(own[1]!, other[0]!) < 1e-6;
 }
 
 function describeFold(

@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { tryFold } from "../../lib/panels/bench-fold.ts";
+import { allCorners } from "../../lib/project/rounded-corners.ts";
 import type { BlockSpec } from "../../lib/project/types.ts";
 import { buildSolid } from "../../lib/solids/build-solid.ts";
-import { box, cylinder, frustum, prism } from "../fixtures/blocks.ts";
+import { box, cylinder, frustum, prism, rounded } from "../fixtures/blocks.ts";
 
 // Each once broke; the seed is that of the random form it was cut down from.
 const once: readonly { readonly fault: string; readonly blocks: readonly BlockSpec[] }[] = [
@@ -47,6 +48,16 @@ const once: readonly { readonly fault: string; readonly blocks: readonly BlockSp
     blocks: [
       cylinder("b1", 320, 190, "x", [180, 40, 240]),
       frustum("b5", 220, 0, 180, [70, 30, 280]),
+    ],
+  },
+  {
+    // Half-way along, the rim of the cone reaches 2.5 mm over the rounded corner of radius 12.5; the
+    // curve in which it leaves the corner lies at tan t = 0.2, 12.5 t = 2.467 mm round it. Laid flat
+    // together over the two stretches where the corner begins, the two rims lie over one another.
+    fault: "the top and a rounded corner closed a ring over itself by 1 mm² (seed 1225)",
+    blocks: [
+      frustum("b1", 80, 220, 350, [140, 0, 130]),
+      rounded("b8", [330, 50, 200], 12.5, allCorners, [120, 180, 280], "x"),
     ],
   },
 ];
