@@ -60,6 +60,20 @@ const once: readonly { readonly fault: string; readonly blocks: readonly BlockSp
       rounded("b8", [330, 50, 200], 12.5, allCorners, [120, 180, 280], "x"),
     ],
   },
+  {
+    fault: "a disc that touched a cylinder from inside left a face without area (seed 5997)",
+    blocks: [
+      cylinder("b2", 200, 260, "y", [50, 170, 60]),
+      cylinder("b4", 330, 70, "z", [90, 100, 80]),
+    ],
+  },
+  {
+    fault: "an upright cylinder that touched a lying one left a face without area (seed 9899)",
+    blocks: [
+      cylinder("b3", 300, 90, "x", [250, 280, 150]),
+      cylinder("b8", 380, 320, "z", [100, 140, 100]),
+    ],
+  },
 ];
 
 describe("forms that once did not fold back", () => {
