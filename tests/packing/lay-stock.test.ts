@@ -132,7 +132,7 @@ describe("odd-shaped remnants and flaws", () => {
       }),
       { numRuns: 12, seed: 6 },
     );
-  }, 30_000);
+  });
 });
 
 describe("a piece wider than the cloth", () => {

@@ -164,7 +164,7 @@ test("every nested plan is sound", () => {
     ),
     { numRuns: 8, seed: 2 },
   );
-}, 30_000);
+});
 
 // Outlines cut freely once came from 59 straight cuts, whose numbers hid the parts.
 test("takes no straight cuts before outlines where that needs no more sheets", () => {

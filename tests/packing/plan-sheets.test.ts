@@ -106,4 +106,4 @@ test("every sheet plan is sound, and kerf added to parts and sheet alike changes
     }),
     { numRuns: 20, seed: 9 },
   );
-}, 30_000);
+});

@@ -20,6 +20,5 @@ describe("panels of any solid", () => {
         { numRuns: 60, seed: 20261125, endOnFailure: process.env["SHRINK"] !== "1" },
       );
     },
-    120_000,
   );
 });

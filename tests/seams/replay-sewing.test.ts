@@ -23,7 +23,6 @@ describe("the order of sewing", () => {
         runs,
       );
     },
-    60_000,
   );
 
   test("of a cushion with a plate to each side joins the boxing first, then goes round in one", () => {

@@ -24,7 +24,7 @@ describe("the seams of any cover", () => {
       }),
       runs,
     );
-  }, 60_000);
+  });
 
   test("take in every edge of the solid once, or else it is a fold", () => {
     fc.assert(
@@ -36,7 +36,7 @@ describe("the seams of any cover", () => {
       }),
       runs,
     );
-  }, 60_000);
+  });
 
   test("come in an order that leaves none out, the open ones last", () => {
     fc.assert(
@@ -52,7 +52,7 @@ describe("the seams of any cover", () => {
       }),
       runs,
     );
-  }, 60_000);
+  });
 
   test("hang all the panels together", () => {
     const { panels, seams } = sewPanels(blockSeat);
@@ -113,7 +113,7 @@ describe("notches", () => {
       }),
       { ...runs, numRuns: 30 },
     );
-  }, 60_000);
+  });
 
   test("of a ring lie at the same distance too", () => {
     const { pieces } = sewPanels([cylinder("drum", 300, 200)]);
@@ -177,7 +177,7 @@ describe("the cut line of any piece", () => {
       }),
       runs,
     );
-  }, 60_000);
+  });
 
   test("of a box is a rectangle an allowance larger all round", () => {
     const { pieces } = sewPanels([box("b", [300, 200, 80])], { allowance });

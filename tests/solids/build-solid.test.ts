@@ -62,7 +62,7 @@ describe("boxes glued up", () => {
       }),
       { numRuns: 60, seed: 1 },
     );
-  }, 60_000);
+  });
 
   test("hold the sum of two less what they share", () => {
     fc.assert(
@@ -148,7 +148,7 @@ describe("faces of a solid", () => {
       }),
       { numRuns: 60, seed: 3 },
     );
-  }, 60_000);
+  });
 
   test("meet two and two, once forward and once backward along every edge", () => {
     fc.assert(
@@ -163,7 +163,7 @@ describe("faces of a solid", () => {
       }),
       { numRuns: 60, seed: 4 },
     );
-  }, 60_000);
+  });
 });
 
 /** A block turned a quarter counter-clockwise about z, seen from above, and moved by 500 to the right. */
@@ -214,7 +214,7 @@ describe("moving a solid", () => {
       }),
       { numRuns: 60, seed: 5 },
     );
-  }, 60_000);
+  });
 
   test("along changes no size", () => {
     const by: Place = [123, 47, 31];
@@ -234,7 +234,7 @@ describe("moving a solid", () => {
       }),
       { numRuns: 60, seed: 6 },
     );
-  }, 60_000);
+  });
 });
 
 describe("blocks that hardly meet", () => {
