@@ -29,12 +29,22 @@ export function roomsFor(
   return isSole ? soleRooms : sheetRooms;
 }
 
-/** In the first room in which its labels keep clear, else in the largest. */
+/** A smaller drawing than this share of the largest is taken only where no other is clear. @source our choice */
+const leastShare = 0.6;
+
+/**
+ * In the first room in which its labels keep clear and its parts are not far smaller than they could be,
+ * else in the largest.
+ */
 export function sheetFigure(
   id: string,
   drawings: FigureSource,
   rooms: readonly FigureRoom[],
 ): Figure | null {
   if (!drawings.ids.includes(id)) return null;
-  return drawClear(drawings, id, rooms) ?? drawings.draw(id, sheetRooms.at(-1));
+  const largest = Math.max(...rooms.map((room) => drawClear(drawings, id, [room])?.drawn ?? 0));
+  return (
+    drawClear(drawings, id, rooms, ({ drawn = 0 }) => drawn >= leastShare * largest) ??
+    drawings.draw(id, sheetRooms.at(-1))
+  );
 }

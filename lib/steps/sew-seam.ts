@@ -36,7 +36,7 @@ export function sewSeam(
       ...(straight === null
         ? []
         : [
-            `Clip the straight edge of ${panelName(cover, straight, work)} every ${clipSpacing(work)}, half the allowance deep.`,
+            `Clip ${panelName(cover, straight, work)} every ${clipSpacing(work)} where its straight edge meets a curve, half the allowance deep.`,
           ]),
       ...clipCorners(seam, cover, work),
       ...sew(seam, cover, straight, work),
