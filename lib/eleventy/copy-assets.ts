@@ -17,6 +17,7 @@ const assets: readonly (readonly [from: string, to: string])[] = [
   [`${fontFolder}/LICENSE`, "fonts/LICENSE.txt"],
   ["node_modules/pagedjs/dist/paged.polyfill.min.js", "scripts/paged.polyfill.min.js"],
   ["node_modules/pagedjs/LICENSE.md", "scripts/paged.LICENSE.md"],
+  ["shared/scripts/close-up.js", "scripts/close-up.js"],
   ["shared/scripts/paginate.js", "scripts/paginate.js"],
 ];
 

@@ -45,6 +45,7 @@
     body.appendChild(ruler);
     const room = ruler.getBoundingClientRect().height;
     ruler.remove();
+    window.SlipcaseSteps.chooseLower(body);
     const isLong = (part) => part.getBoundingClientRect().height > room;
     body.querySelectorAll(".step.beside").forEach(function (step) {
       const whole = step.closest(".keep") || step;
@@ -59,7 +60,14 @@
         // A heading stays with its step, so that a step just too long for both has to run on as well.
         part.querySelectorAll(".step").forEach((step) => step.classList.add("long"));
       });
+    window.SlipcaseSteps.closeUp(body, room);
     body.style.width = width;
+  }
+
+  /** A part that comes first on its page needs no room between it and what was before. */
+  function dropRoomAbove(part) {
+    const isFirst = part.previousElementSibling === null && !part.hasAttribute("data-split-from");
+    if (isFirst) part.classList.add("first");
   }
 
   /** Room for the number of a page, taken up before the pages are laid out, so that nothing moves after. */
@@ -99,6 +107,7 @@
       renderNode(node) {
         const table = node.nodeName === "TR" && node.closest("table[data-split-from]");
         if (table) repeatHead(table);
+        if (node.nodeName === "SECTION" && node.classList.contains("page")) dropRoomAbove(node);
       }
     }
     window.Paged.registerHandlers(Heads);
