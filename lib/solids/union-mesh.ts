@@ -1,6 +1,7 @@
 import type { Count, Mm } from "../plane/types.ts";
 import { closeSlivers } from "./close-slivers.ts";
 import type { BlockMesh } from "./mesh-block.ts";
+import { dropOvershoots } from "./drop-overshoots.ts";
 import { uniteMeshes } from "./mesh-kernel.ts";
 import { distance3 } from "./points3.ts";
 import { polishPoint } from "./polish-points.ts";
@@ -58,7 +59,7 @@ export function unionMesh(blocks: readonly BlockMesh[]): UnionMesh {
     const own = [...around[i]!].map((surface) => surfaces[surface]!);
     return tipNear(point, own) ?? polishPoint(point, own);
   });
-  return closeSlivers(weldPoints({ points, triangles, surfaces }));
+  return closeSlivers(dropOvershoots(weldPoints({ points, triangles, surfaces })));
 }
 
 /** A tip is a corner of its cone alone: nothing but the cone says where it lies. */

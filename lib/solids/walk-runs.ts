@@ -2,7 +2,6 @@ import type { Count, Mm } from "../plane/types.ts";
 import type { Region } from "./find-regions.ts";
 import { meetFreely } from "./flatten-run.ts";
 import type { HalfEdges } from "./half-edges.ts";
-import { distance3, dot3, subtract3 } from "./points3.ts";
 import { refineStep } from "./refine-step.ts";
 import type { Run } from "./trace-loops.ts";
 import { distanceFrom } from "./surfaces.ts";
@@ -16,10 +15,7 @@ export interface RunStep {
   readonly half: Count;
 }
 
-/**
- * The steps of each stretch of boundary, the same from both its faces: what the kernel overshot is
- * left out, and free curves are cut finer.
- */
+/** The steps of each stretch of boundary, the same from both its faces: free curves are cut finer. */
 export function walkRuns(
   mesh: UnionMesh,
   edges: HalfEdges,
@@ -34,8 +30,7 @@ export function walkRuns(
       to: mesh.points[edges.to(half)]!,
       half,
     }));
-    const tips = [run.region, run.neighbour].flatMap((one) => tipsOf(regions[one]!.surface));
-    const steps = refine(withoutTurningBack(rough, tips), run, regions);
+    const steps = refine(rough, run, regions);
     known.set(run.halves[0]!, steps);
     known.set(edges.twin(run.halves.at(-1)!), reversed(steps, edges));
     return steps;
@@ -46,39 +41,6 @@ const reversed = (steps: readonly RunStep[], edges: HalfEdges): RunStep[] =>
   [...steps]
     .reverse()
     .map(({ from, to, half }) => ({ from: to, to: from, half: edges.twin(half) }));
-
-/** Where an edge may turn as sharply as it likes: a plane through a cone's axis runs up to its tip and down. */
-const tipsOf = (surface: Surface): readonly Point3[] =>
-  surface.kind === "cone" ? [surface.tip] : [];
-
-/**
- * Where two surfaces all but touch, putting corners on both can carry a point past the one after
- * it. Points at which a path runs back on itself are dropped until none is left, but for tips.
- */
-function withoutTurningBack(
-  steps: readonly RunStep[],
-  tips: readonly Point3[],
-): readonly RunStep[] {
-  const kept: RunStep[] = [];
-  steps.forEach((step, i) => {
-    const last = kept.at(-1);
-    const before = steps[i - 1];
-    const isTip = tips.some((tip) => distance3(tip, step.from) < onSurface);
-    if (last === undefined || before === undefined || isTip || !turnsBack(before, step))
-      kept.push(step);
-    else {
-      kept.pop();
-      // Back where it came from: neither step was any.
-      if (distance3(last.from, step.to) > 1e-6) kept.push({ ...last, to: step.to });
-    }
-  });
-  // Out and straight back leaves nothing to walk: such a boundary stays as the kernel made it.
-  if (kept.length === steps.length || kept.length === 0) return steps;
-  return withoutTurningBack(kept, tips);
-}
-
-const turnsBack = (into: RunStep, out: RunStep): boolean =>
-  dot3(subtract3(into.to, into.from), subtract3(out.to, out.from)) < 0;
 
 function refine(
   steps: readonly RunStep[],

@@ -74,6 +74,13 @@ const once: readonly { readonly fault: string; readonly blocks: readonly BlockSp
       cylinder("b8", 380, 320, "z", [100, 140, 100]),
     ],
   },
+  {
+    fault: "facets lay double where a cylinder stands out of another by 1.8 mm (seed 7978)",
+    blocks: [
+      cylinder("b1", 399, 383.4, "x", [70.4, 6.3, 239.8]),
+      cylinder("b4", 226.9, 203.1, "x", [134, 31.6, 262.4]),
+    ],
+  },
 ];
 
 describe("forms that once did not fold back", () => {

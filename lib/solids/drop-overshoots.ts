@@ -1,0 +1,83 @@
+import type { Count, Mm } from "../plane/types.ts";
+import { linkHalfEdges, type HalfEdges } from "./half-edges.ts";
+import { distance3, dot3, subtract3 } from "./points3.ts";
+import type { UnionMesh, UnionTriangle } from "./union-mesh.ts";
+import type { Point3 } from "./types.ts";
+
+/** A point this near to the tip of a cone is the tip. */
+const atTip: Mm = 1e-6;
+
+/** A point of an edge that lies past one of its neighbours on it, and that neighbour. */
+interface Overshoot {
+  readonly point: Count;
+  readonly past: Count;
+}
+
+/**
+ * Take out points that lie past the next one on their edge. Where two surfaces all but touch, putting
+ * a corner on both can carry it a long way, past corners of facets that stood before it: the edge
+ * would run back on itself there and the facets lie double. Such a point falls together with the one
+ * it lies past.
+ */
+export function dropOvershoots(mesh: UnionMesh): UnionMesh {
+  let straight = mesh;
+  for (let left = mesh.points.length; left > 0; left--) {
+    const found = findOvershoot(straight);
+    if (found === null) break;
+    straight = together(straight, found);
+  }
+  return straight;
+}
+
+function findOvershoot(mesh: UnionMesh): Overshoot | null {
+  const edges = linkHalfEdges(mesh.triangles.map(({ corners }) => corners));
+  const surfaceOf = (half: Count): Count => mesh.triangles[edges.triangleOf(half)]!.surface;
+  const leaving = new Map<Count, Count[]>();
+  for (let half = 0; half < edges.count; half++) {
+    if (surfaceOf(half) === surfaceOf(edges.twin(half))) continue;
+    const known = leaving.get(edges.from(half));
+    if (known) known.push(half);
+    else leaving.set(edges.from(half), [half]);
+  }
+  for (const [point, halves] of leaving) {
+    // Is it on one edge alone, the same two surfaces either way, and no tip?
+    const [one, other] = halves;
+    if (halves.length !== 2 || surfaceOf(one!) !== surfaceOf(edges.twin(other!))) continue;
+    if (surfaceOf(other!) !== surfaceOf(edges.twin(one!)) || isTip(mesh, one!, edges)) continue;
+    const [a, b] = [edges.to(one!), edges.to(other!)];
+    const [at, ahead, behind] = [mesh.points[point]!, mesh.points[a]!, mesh.points[b]!];
+    if (dot3(subtract3(ahead, at), subtract3(behind, at)) <= 0) continue;
+    const past = distance3(at, ahead) < distance3(at, behind) ? a : b;
+    if (canMeet(mesh.triangles, point, past)) return { point, past };
+  }
+  return null;
+}
+
+/** A plane through the axis of a cone runs up to its tip and down again, as sharply as it likes. */
+const isTip = (mesh: UnionMesh, half: Count, edges: HalfEdges): boolean =>
+  [half, edges.twin(half)].some((one) => {
+    const surface = mesh.surfaces[mesh.triangles[edges.triangleOf(one)]!.surface]!;
+    const at: Point3 = mesh.points[edges.from(half)]!;
+    return surface.kind === "cone" && distance3(surface.tip, at) < atTip;
+  });
+
+/** Whether no other triangles than the two along their edge close when both points fall together. */
+function canMeet(triangles: readonly UnionTriangle[], a: Count, b: Count): boolean {
+  const round = (point: Count): ReadonlySet<Count> =>
+    new Set(triangles.flatMap(({ corners }) => (corners.includes(point) ? corners : [])));
+  const near = round(b);
+  return (
+    [...round(a)].filter((point) => point !== a && point !== b && near.has(point)).length === 2
+  );
+}
+
+function together(mesh: UnionMesh, { point, past }: Overshoot): UnionMesh {
+  const move = (corner: Count): Count => (corner === point ? past : corner);
+  const triangles = mesh.triangles
+    .filter(({ corners }) => !(corners.includes(point) && corners.includes(past)))
+    .map((triangle): UnionTriangle => {
+      const [a, b, c] = triangle.corners;
+      return { ...triangle, corners: [move(a), move(b), move(c)] };
+    });
+  return { ...mesh, triangles, points: mesh.points.map((_, i) => mesh.points[move(i)]!) };
+}
