@@ -35,6 +35,16 @@ interface Shown {
 const endIt = "Sew across each end of the zip three times.";
 const openIt = "Open the zip by half.";
 
+/** What it takes to sew each tape by itself, where it is snipped to turn. */
+const tapeTools = [
+  "zip",
+  "zip foot",
+  "cloth scissors",
+  "tailor's chalk",
+  "pins",
+  "sewing machine",
+] as const;
+
 function sewStraight(open: readonly Seam[], { cover, work, edges }: Shown): ZipWork {
   return {
     actions: [
@@ -77,15 +87,7 @@ function sewCurved(
       endIt,
       openIt,
     ],
-    uses: [
-      ...panelsOf(open, cover, work),
-      "zip",
-      "zip foot",
-      "cloth scissors",
-      "tailor's chalk",
-      "pins",
-      "sewing machine",
-    ],
+    uses: [...panelsOf(open, cover, work), ...tapeTools],
   };
 }
 
@@ -119,15 +121,7 @@ function sewRound(pass: SewingPass, open: readonly Seam[], { cover, work }: Show
       endIt,
       openIt,
     ],
-    uses: [
-      ...panelsOf(open, cover, work),
-      "zip",
-      "zip foot",
-      "cloth scissors",
-      "tailor's chalk",
-      "pins",
-      "sewing machine",
-    ],
+    uses: [...panelsOf(open, cover, work), ...tapeTools],
   };
 }
 

@@ -1,26 +1,13 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { existsSync } from "node:fs";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { buildSite } from "../../lib/eleventy/build-site.ts";
-import { findBrowser } from "../../lib/eleventy/find-browser.ts";
-import { openSite } from "../../lib/eleventy/open-site.ts";
-import { printRequest } from "../../lib/eleventy/print-booklet.ts";
-import { pageOf, requestFor } from "../../lib/eleventy/print-request.ts";
-import { smallStages } from "../fixtures/small-stages.ts";
-import { goodFile, makeTempSite } from "../fixtures/temp-site.ts";
+import { type SpoiltPrint, spoilPrint } from "../fixtures/spoil-print.ts";
 
-const folder = makeTempSite({ "kneeling-pad.md": goodFile });
-const site = openSite(folder.content, smallStages);
-const entry = site.booklets.find(({ slug }) => slug === "kneeling-pad")!;
-const request = requestFor(entry, "booklet", "a4");
-const page = join(folder.output, pageOf(entry, request));
-let good: string;
+let pad: SpoiltPrint;
 
 beforeAll(async () => {
-  await buildSite(site, folder);
-  good = readFileSync(page, "utf8");
+  pad = await spoilPrint();
 });
-afterAll(() => folder.remove());
+afterAll(() => pad.remove());
 
 // Each rule spoils the page in a way that has happened, and that a browser prints without a word.
 test.each([
@@ -45,11 +32,9 @@ test.each([
     says: /is not in the print/,
   },
 ])("a print with $name is refused, and not put in place", async ({ rule, says }) => {
-  writeFileSync(page, good.replace("</head>", `<style data-pagedjs-ignore>${rule}</style></head>`));
-  const printed = await printRequest(entry, request, {
-    executable: findBrowser()!,
-    output: folder.output,
-  });
+  const printed = await pad.printWith((page) =>
+    page.replace("</head>", `<style data-pagedjs-ignore>${rule}</style></head>`),
+  );
   expect(printed.problems.join("\n")).toMatch(says);
   expect(existsSync(printed.file)).toBe(false);
 });
