@@ -1,6 +1,8 @@
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import type { Cover, Piece } from "../seams/types.ts";
+import { pipingOverlap, pipingRuns } from "../seams/piping-runs.ts";
 import { formatLength } from "../units/index.ts";
+import { listWords } from "../units/list-words.ts";
 import { alongPath } from "./along-path.ts";
 import { dotInk } from "./dot-ink.ts";
 import { drawHatch } from "./draw-hatch.ts";
@@ -9,6 +11,7 @@ import { fitScale } from "./fit-scale.ts";
 import { flatView } from "./flat-view.ts";
 import { stockHatch } from "./hatch-styles.ts";
 import { markSegments, markShape } from "./mark-outline.ts";
+import { flowPictures } from "./flow-pictures.ts";
 import { flattenPath, pathOfLoop } from "./paper-path.ts";
 import { pieceLetters } from "./piece-letters.ts";
 import { nameInside } from "./name-inside.ts";
@@ -17,31 +20,35 @@ import { roundPlaces } from "./round-places.ts";
 import { shortName } from "./short-name.ts";
 import type { DrawingInput, Figure, FigureLimits, Ink, Picture } from "./types.ts";
 
-/** Left free where the ends of a piping meet. @source common practice, no source */
-export const pipingEnds: Mm = 50;
+/** Between the pictures of two panels. */
+const gap: Mm = 8;
 
-/** The panel that takes the piping, its piped edges heavy, the allowance hatched; null without piping. */
+/** Each panel that takes piping, its piped edges heavy, the allowance hatched; null without piping. */
 export function drawPiped(input: DrawingInput, cover: Cover, limits: FigureLimits): Figure | null {
-  const piped = cover.seams.filter(({ isPiped }) => isPiped);
-  const ids = new Set(piped.map(({ id }) => id));
-  const count = ({ edges }: Piece) => edges.filter(({ seam }) => seam && ids.has(seam)).length;
-  const [piece] = cover.pieces
-    .filter(({ panel }) => panel !== null)
-    .toSorted((one, other) => count(other) - count(one));
-  if (piece === undefined || count(piece) === 0) return null;
-  const ends = formatLength(pipingEnds, input.project);
+  const shown = pipingRuns(cover).flatMap((run) => {
+    const piece = cover.pieces.find(({ panel }) => panel === run.panel);
+    return piece === undefined ? [] : [{ piece, ids: new Set(run.seams) }];
+  });
+  if (shown.length === 0) return null;
+  const ends = formatLength(pipingOverlap, input.project);
+  const names = listWords([...new Set(shown.map(({ piece }) => shortName(piece)))]);
   const fitted = fitScale(
-    (scale) => pipedPicture(piece, ids, { scale, ends }),
-    piece.cutSize,
+    (scale) =>
+      flowPictures(
+        shown.map(({ piece, ids }) => pipedPicture(piece, ids, { scale, ends })),
+        limits.width,
+        gap,
+      ),
+    [0, 1].map((axis) => Math.max(...shown.map(({ piece }) => piece.cutSize[axis]!))) as [Mm, Mm],
     limits,
   );
   return finishFigure(
     {
       id: `piped/${cover.solid}`,
-      title: `Piping round ${shortName(piece)}, right side facing you`,
-      alt: `${shortName(piece)} with the piping along ${piped.map(({ id }) => `seam ${id}`).join(", ")}: the cord on the seam line, drawn heavy, the raw edges together over the hatched allowance. The ends stay free for ${ends} where they meet.`,
+      title: `Piping round ${names}, right side facing you`,
+      alt: `${names} with the piping along ${shown.flatMap(({ ids }) => [...ids].map((id) => `seam ${id}`)).join(", ")}: the cord on the seam line, drawn heavy, the raw edges together over the hatched allowance. The ends stay free for ${ends} where they meet.`,
       scale: fitted.note,
-      drawn: fitted.scale * Math.max(...piece.cutSize),
+      drawn: fitted.scale * Math.max(...shown.flatMap(({ piece }) => piece.cutSize)),
     },
     fitted.picture,
     limits,
@@ -64,6 +71,7 @@ function pipedPicture(
     ...markShape(piece.finished, "ghost")(toPaper),
   ];
   const heavy = edges.flatMap(({ segments }) => markSegments(segments, "heavy")(toPaper));
+  const hasCorners = edges.some(({ segments }) => segments.every(({ kind }) => kind === "line"));
   const longest = edges.toSorted((one, other) => other.length - one.length)[0];
   const run = longest ? flattenPath(pathOfLoop(longest.segments, toPaper, false), 0.1) : [];
   const meet: Point = alongPath(run, 0.35)?.at ?? [0, 0];
@@ -84,7 +92,7 @@ function pipedPicture(
         candidates: roundPlaces(meet),
       },
       {
-        lines: ["snip the piping", "at corners"],
+        lines: ["snip the piping", hasCorners ? "at corners" : "round the curve"],
         style: "label",
         candidates: (rings[0] ?? [corner]).flatMap((at) => roundPlaces(at)),
       },

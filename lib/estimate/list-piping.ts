@@ -2,11 +2,11 @@ import type { Count, Mm } from "../plane/types.ts";
 import type { CoverSpec, FabricStock } from "../project/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { clothForBias, widthAlongSelvedge } from "./bias-strips.ts";
-import { cordOverlap as overlap } from "./cord-length.ts";
+import { pipingOverlap, pipingRuns } from "../seams/piping-runs.ts";
 import { countOf } from "./count-of.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipingPiece } from "./piping-piece.ts";
-import { pipedLength } from "./seam-total.ts";
+import { cordLength } from "./cord-length.ts";
 import { straightStrips } from "./straight-strips.ts";
 import type { Material, Work } from "./types.ts";
 
@@ -16,15 +16,15 @@ const shortestBias: Mm = 200;
 /**
  * Cord and covering strips for each piped cover.
  *
- * @source our choice: 50 mm of overlap a cover, no bias piece under 200 mm; common practice, no source
+ * @source our choice: 50 mm of overlap a run, no bias piece under 200 mm; common practice, no source
  */
 export function listPiping(work: Work): Material[] {
   return work.covers.flatMap((cover) => {
     const spec = work.project.solids.find((solid) => solid.id === cover.solid)?.cover ?? null;
     const fabric = work.project.stock.find((one) => one.id === cover.fabric);
-    const run = pipedLength(cover);
+    const run = cordLength(cover);
     if (spec === null || spec.piping === null || fabric?.kind !== "fabric" || run <= 0) return [];
-    return linesFor({ cover, spec, piping: spec.piping, fabric, run: run + overlap }, work);
+    return linesFor({ cover, spec, piping: spec.piping, fabric, run }, work);
   });
 }
 
@@ -40,6 +40,7 @@ function linesFor(piped: Piped, { project, format }: Work): Material[] {
   const { cover, spec, piping, fabric, run } = piped;
   const width = pipingStripWidth(piping.cord, spec.seamAllowance, fabric.shrink);
   const cord = run * project.copies;
+  const overlap = pipingRuns(cover).length * pipingOverlap;
   const piece = pipingPiece(cover);
   const strips = piece === null ? stripsFor(piped, width) : stripsInLay(piped, piece.cut);
   const { length } = format;

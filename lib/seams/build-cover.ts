@@ -13,6 +13,7 @@ import { buildSolid } from "../solids/build-solid.ts";
 import { splitForClosing } from "./split-for-closing.ts";
 import type { Solid } from "../solids/types.ts";
 import { cutPiping } from "./cut-piping.ts";
+import { pipingRuns } from "./piping-runs.ts";
 import { cutUnderlaps } from "./cut-underlap.ts";
 import { choosePanels } from "./choose-panels.ts";
 import { findTouching } from "./find-touching.ts";
@@ -104,7 +105,7 @@ export function buildCover(
     cover.attach.map(({ id }, i) => ({ id, marks: attached[i]!.marks })),
     passes,
   );
-  const strips = cutPiping(spec.id, seams, cover, cloth);
+  const strips = cutPiping(spec.id, pipingRuns({ seams, panels }), cover, cloth);
   const zips =
     project.stock.find(
       (one): one is ZipStock => one.id === cover.closing.stock && one.kind === "zip",

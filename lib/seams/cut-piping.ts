@@ -4,11 +4,10 @@ import { scaleLoop } from "../plane/scale-loop.ts";
 import { line, segmentLength } from "../plane/segments.ts";
 import type { Count, Mm, Point, Polygon } from "../plane/types.ts";
 import type { CoverSpec, FabricStock } from "../project/types.ts";
+import { type PipingRun, pipingOverlap } from "./piping-runs.ts";
 import { pipingStripWidth } from "./piping-strip-width.ts";
-import type { Piece, PieceEdge, Seam } from "./types.ts";
+import type { Piece, PieceEdge } from "./types.ts";
 
-/** Where the two ends of a run of piping overlap. @source common practice, no source */
-export const pipingOverlap: Mm = 50;
 /** Bias strips this tall on the cloth nest well and are still few. @source our choice */
 const tallestBias: Mm = 700;
 
@@ -18,12 +17,12 @@ const tallestBias: Mm = 700;
  */
 export function cutPiping(
   solid: string,
-  seams: readonly Seam[],
+  runs: readonly PipingRun[],
   cover: CoverSpec,
   cloth: FabricStock,
 ): Piece | null {
-  const run = seams.reduce((sum, seam) => sum + (seam.isPiped ? seam.length[0] : 0), 0);
-  if (cover.piping === null || run === 0) return null;
+  if (cover.piping === null || runs.length === 0) return null;
+  const wanted = runs.reduce((sum, { length }) => sum + length + pipingOverlap, 0);
   const width = pipingStripWidth(cover.piping.cord, cover.seamAllowance);
   // Strips are worked out as they are once the cloth has shrunk, and cut larger.
   const usable = (cloth.width - 2 * cloth.selvedge) * (1 - cloth.shrink);
@@ -32,7 +31,7 @@ export function cutPiping(
   const join = 2 * cover.seamAllowance * (isBias ? Math.SQRT2 : 1);
   const tallest = tallestBias * (1 - cloth.shrink);
   const longest = isBias ? Math.min(tallest, usable - width * Math.SQRT2) * Math.SQRT2 : usable;
-  const { count, length } = shareOut(run + pipingOverlap, longest, join);
+  const { count, length } = shareOut(wanted, longest, join);
   return makeStrip(
     `${solid}-piping`,
     isBias ? biasStrip(length, width) : straightStrip(length, width),

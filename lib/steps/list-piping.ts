@@ -1,10 +1,12 @@
 import { bastingWords } from "../estimate/cloth-class.ts";
+import { type PipingRun, pipingOverlap, pipingRuns } from "../seams/piping-runs.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipingPiece } from "../estimate/piping-piece.ts";
 import { pipedLength } from "../estimate/seam-total.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { listWords } from "../units/list-words.ts";
+import { clipSpacing } from "./clip-spacing.ts";
 import { makeStep } from "./make-step.ts";
 import { panelName } from "./name-parts.ts";
 import type { Step } from "./types.ts";
@@ -79,32 +81,72 @@ function makePiping(
 }
 
 function bastePiping(cover: Cover, work: Work): Step {
-  const seams = cover.seams.filter((seam) => seam.isPiped);
-  const [common] = panelsOf(cover);
-  const panels = common === undefined ? [] : [panelName(cover, common, work)];
-  const where = panels[0] ?? "the panel";
+  const runs = pipingRuns(cover);
+  const nameOf = ({ panel }: PipingRun) => panelName(cover, panel, work);
+  const panels = [...new Set(runs.map(nameOf))];
+  const isOne = runs.length === 1;
+  const turns = runs.map((run) => turnsOf(run, cover));
+  const seams = runs.flatMap((run) => run.seams).toSorted();
   return makeStep({
     id: `pipe-${cover.solid}`,
     group: "Piping",
-    title: `Baste the piping to ${where}`,
+    title: `Baste the piping to ${listWords(panels)}`,
     actions: [
-      `Pin the piping to the right side of ${where}, cord inwards, raw edges together.`,
-      `Leave the ends free for ${work.format.length(50)} where they meet.`,
-      "Snip the allowance of the piping at each corner with the cloth scissors.",
+      ...(isOne ? [] : [cutApart(runs, work)]),
+      ...runs.map(
+        (run) =>
+          `Pin ${isOne ? "the piping" : "one length"} to the right side of ${nameOf(run)}, cord inwards, raw edges together.`,
+      ),
+      `Leave the ends free for ${work.format.length(pipingOverlap)} where they meet.`,
+      ...(turns.some(({ hasCorners }) => hasCorners)
+        ? ["Snip the allowance of the piping at each corner with the cloth scissors."]
+        : []),
+      ...(turns.some(({ hasCurves }) => hasCurves)
+        ? [
+            `Snip the allowance of the piping every ${clipSpacing(work)} round curves with the cloth scissors.`,
+          ]
+        : []),
       `Baste close to the cord with the zip foot and ${bastingWords}.`,
       "Join the ends so that the cord butts and the strip overlaps.",
     ],
-    uses: [...panels, "piping", "pins", "cloth scissors", "sewing machine", "zip foot", "thread"],
+    uses: [
+      ...panels,
+      "piping",
+      "tape measure",
+      "pins",
+      "cloth scissors",
+      "sewing machine",
+      "zip foot",
+      "thread",
+    ],
     makes: [],
-    check: `The piping should lie along ${seams.length === 1 ? "seam" : "seams"} ${listWords(seams.map(({ id }) => id).toSorted())}.`,
+    check: `The piping should lie along ${seams.length === 1 ? "seam" : "seams"} ${listWords(seams)}.`,
     remedy: "Unpick the basting where it pulls, and pin it again without stretching.",
     figure: `piped/${cover.solid}`,
   });
 }
 
-/** Panels of the piped seams, the one that most of them share first. */
-function panelsOf(cover: Cover): string[] {
-  const sides = cover.seams.filter((seam) => seam.isPiped).flatMap((seam) => seam.panels);
-  const count = (panel: string) => sides.filter((one) => one === panel).length;
-  return [...new Set(sides)].toSorted((one, other) => count(other) - count(one));
+/** Lengths of piping that do not meet are cut apart before they are pinned. */
+function cutApart(runs: readonly PipingRun[], work: Work): string {
+  const lengths = runs.map(({ length }) => work.format.length(length + pipingOverlap));
+  const [first = ""] = lengths;
+  return lengths.every((length) => length === first)
+    ? `Cut the piping into ${runs.length} lengths of ${first}.`
+    : `Cut the piping into ${runs.length} lengths: ${listWords(lengths)}.`;
+}
+
+/** Whether a run turns at corners, along curves, or both. */
+function turnsOf(
+  { seams, panel }: PipingRun,
+  cover: Cover,
+): { readonly hasCorners: boolean; readonly hasCurves: boolean } {
+  const edges = new Set(
+    cover.seams.filter(({ id }) => seams.includes(id)).flatMap((seam) => seam.edges),
+  );
+  const sides = (cover.panels.find(({ id }) => id === panel)?.loops ?? [])
+    .flat()
+    .filter(({ edge }) => edges.has(edge));
+  const isCurve = ({ segments }: (typeof sides)[number]): boolean =>
+    segments.length > 1 || segments.some(({ kind }) => kind === "arc");
+  return { hasCorners: !sides.every(isCurve), hasCurves: sides.some(isCurve) };
 }
