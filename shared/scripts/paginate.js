@@ -37,7 +37,8 @@
    * that is enough; else the part is let run on, and a step has its words first, then its figure.
    */
   function loosenLongParts(body) {
-    const { paperWidth, paperHeight, marginsAcross, marginsDown } = document.documentElement.dataset;
+    const { paperWidth, paperHeight, marginsAcross, marginsDown } =
+      document.documentElement.dataset;
     const width = body.style.width;
     body.style.width = paperWidth - marginsAcross + "mm";
     const ruler = document.createElement("div");
@@ -47,6 +48,7 @@
     ruler.remove();
     window.SlipcaseSteps.chooseLower(body);
     const isLong = (part) => part.getBoundingClientRect().height > room;
+    window.SlipcaseSteps.closeLong(body, isLong);
     body.querySelectorAll(".step.beside").forEach(function (step) {
       const whole = step.closest(".keep") || step;
       if (!isLong(whole)) return;
@@ -96,6 +98,22 @@
     });
   }
 
+  /**
+   * paged.js measures drawings line by line while it fills a page, and takes words that stand upright
+   * for words beyond the edge. A drawing that fits stays; one that does not goes over whole.
+   */
+  function keepDrawing(overflow, bounds) {
+    const from = overflow && overflow.startContainer;
+    const drawing = from && (from.closest ? from : from.parentElement).closest("figure, svg");
+    if (!drawing || !(from.closest ? from : from.parentElement).closest("svg")) return undefined;
+    const box = drawing.getBoundingClientRect();
+    if (box.bottom <= bounds.bottom + 1 && box.right <= bounds.right + 1) return null;
+    const whole = document.createRange();
+    whole.selectNode(drawing);
+    whole.setEndAfter(drawing.closest(".pagedjs_page_content > div").lastChild);
+    return whole;
+  }
+
   async function paginate() {
     const root = document.documentElement;
     await document.fonts.ready;
@@ -104,6 +122,9 @@
     const wanted = idsIn(document.body);
     const counts = { rows: document.querySelectorAll("tbody tr").length };
     class Heads extends window.Paged.Handler {
+      onOverflow(overflow, rendered, bounds) {
+        return keepDrawing(overflow, bounds);
+      }
       renderNode(node) {
         const table = node.nodeName === "TR" && node.closest("table[data-split-from]");
         if (table) repeatHead(table);
@@ -121,6 +142,11 @@
     });
     const rows = document.querySelectorAll(".pagedjs_pages tbody tr:not([data-split-from])").length;
     if (rows < counts.rows) missing.push(counts.rows - rows + " table rows");
+    document.querySelectorAll("svg[data-split-from]").forEach(function (drawing) {
+      missing.push(
+        "a drawing in one piece on page " + drawing.closest(".pagedjs_page").dataset.pageNumber,
+      );
+    });
     root.dataset.pages = String(flow.total);
     root.dataset.missing = JSON.stringify(missing);
     root.dataset.paged = "done";
