@@ -4,6 +4,7 @@ import { findFreeCut } from "../packing/find-free-cut.ts";
 import type { Cut, CutPlace, CutPlan, UsedStock } from "../packing/types.ts";
 import type { FigureSource } from "./figure-source.ts";
 import type { Format } from "../units/make-format.ts";
+import { listNumbers } from "../units/list-numbers.ts";
 import { cutAnchor } from "./anchors.ts";
 import { openHyphens, titleOf } from "./open-hyphens.ts";
 import type { CutSheet } from "./pages.ts";
@@ -170,15 +171,6 @@ function partRows(
         : `${format.sizes(place.at)}, then every ${format.length(next.at[0]! - place.at[0]!)}`,
     ];
   });
-}
-
-/** "2", "4 and 5", "7 to 13", "1, 3 and 6". */
-export function listNumbers(numbers: readonly number[]): string {
-  const [first = 0, ...rest] = numbers;
-  const last = rest.at(-1) ?? first;
-  if (rest.length === 0) return `${first}`;
-  if (rest.length > 1 && last - first === rest.length) return `${first} to ${last}`;
-  return `${numbers.slice(0, -1).join(", ")} and ${last}`;
 }
 
 export function partName({ part, copy, layer, twin, hasSpare }: CutPlace): string {

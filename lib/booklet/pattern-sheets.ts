@@ -3,6 +3,7 @@ import type { Bounds, Point } from "../plane/types.ts";
 import { scale } from "../plane/points.ts";
 import { enlargePiece } from "../seams/enlarge-piece.ts";
 import type { Cover, Piece } from "../seams/types.ts";
+import { listWords } from "../units/list-words.ts";
 import { hasAllowance } from "./piece-strokes.ts";
 import { drawMapSheet } from "./draw-map-sheet.ts";
 import { drawSharedSheets } from "./draw-shared-sheets.ts";
@@ -11,7 +12,14 @@ import { shrinkOf } from "./shrink-of.ts";
 import { mergeTwin } from "./merge-twin.ts";
 import { papers } from "./paper.ts";
 import type { Paper, PaperName } from "./paper.ts";
-import { flip, halfOf, patternBounds, placePattern, quarterTurn } from "./place-pattern.ts";
+import {
+  flip,
+  halfOf,
+  patternBounds,
+  placePattern,
+  quarterTurn,
+  whyNoHalf,
+} from "./place-pattern.ts";
 import type { Half, LaidPiece } from "./place-pattern.ts";
 import { tilePiece } from "./tile-piece.ts";
 import type { TileGrid } from "./tile-piece.ts";
@@ -23,6 +31,8 @@ export interface Patterns {
   readonly sheets: readonly PatternSheet[];
   /** Pieces that are quicker drawn straight on the cloth. */
   readonly walked: readonly string[];
+  /** Where halves were asked for: a sentence for each reason why pieces are drawn whole. */
+  readonly wholes: readonly string[];
 }
 
 export interface PatternSheet {
@@ -92,7 +102,28 @@ export function patternSheets(
     paper,
     sheets: [...maps, ...drawSharedSheets(whole, { paper, title }), ...tiles],
     walked,
+    wholes: options.halves ? tellWholes(laid) : [],
   };
+}
+
+/** Which pieces have no half, and why. */
+function tellWholes(pieces: readonly PatternPiece[]): readonly string[] {
+  const reasons = [
+    ["outline", "its outline has no middle to fold on", "their outlines have no middle to fold on"],
+    [
+      "marks",
+      "its notches or marks do not mirror one another",
+      "their notches or marks do not mirror one another",
+    ],
+  ] as const;
+  return reasons.flatMap(([reason, one, several]) => {
+    const names = pieces.flatMap(({ laid, name }) =>
+      whyNoHalf(laid) === reason ? [name.replace(/[:,].*$/, "")] : [],
+    );
+    if (names.length === 0) return [];
+    const are = names.length === 1 ? `is drawn whole: ${one}` : `are drawn whole: ${several}`;
+    return [`${listWords(names)} ${are}.`];
+  });
 }
 
 /** Everything that is drawn of a piece, as large as it has to be before the cloth shrinks. */

@@ -104,6 +104,13 @@ export function halfOf(laid: LaidPiece): Half | null {
   return null;
 }
 
+/** What keeps a piece from having a half for the fold: its lines, or only what is marked on them. Null where it has one. */
+export function whyNoHalf(laid: LaidPiece): "outline" | "marks" | null {
+  if (halfOf(laid) !== null) return null;
+  const bare: LaidPiece = { ...laid, piece: { ...laid.piece, notches: [], clips: [], marks: [] } };
+  return halfOf(bare) === null ? "outline" : "marks";
+}
+
 function mirrorsAcross(laid: LaidPiece, axis: 0 | 1, middle: Point): boolean {
   const mirror = (point: Point): Point => {
     const off = subtract(point, middle);

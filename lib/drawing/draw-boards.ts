@@ -3,6 +3,7 @@ import { groupAlike } from "../packing/group-alike.ts";
 import type { Cut, CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Point, Ratio } from "../plane/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
+import { listNumbers } from "../units/list-numbers.ts";
 import { boxOfInks, shiftInks } from "./boxes.ts";
 import { dotInk, ringInk } from "./dot-ink.ts";
 import { describeCuts, viewRectangle, type CutView } from "./draw-cuts.ts";
@@ -82,7 +83,7 @@ const boardGroups = (plan: CutPlan): readonly BoardGroup[] =>
 
 function boardTitle(kind: CutPlan["kind"], numbers: readonly number[]): string {
   const [first, ...more] = numbers;
-  return more.length === 0 ? `${kind} ${first}` : `${kind}s ${numbers.join(", ")}, each alike`;
+  return more.length === 0 ? `${kind} ${first}` : `${kind}s ${listNumbers(numbers)}, each alike`;
 }
 
 /** In less room than this the figure stands beside the words of a step, which have the sizes. */

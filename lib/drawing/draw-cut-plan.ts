@@ -1,6 +1,8 @@
+import { groupAlike } from "../packing/group-alike.ts";
 import type { CutPlan, UsedStock } from "../packing/types.ts";
 import type { Mm, Ratio } from "../plane/types.ts";
 import { formatLength, formatSizes } from "../units/index.ts";
+import { listNumbers } from "../units/list-numbers.ts";
 import { boxOfInks, shiftInks } from "./boxes.ts";
 import { type CutView, describeCuts, drawCuts, viewRectangle } from "./draw-cuts.ts";
 import { drawDimension } from "./draw-dimension.ts";
@@ -45,7 +47,7 @@ export function drawCutPlan(
   return finishFigure(
     {
       id: `${plan.kind}/${plan.stock}/${index + 1}`,
-      title: `Cut ${plan.kind} ${index + 1} of ${plan.used.length}: ${label}`,
+      title: `Cut ${whichStock(plan, index)}: ${label}`,
       alt: describeCuts(plan, used, write),
       scale: fitted.note,
       // Half the stock: drawn shorter than twice what a part must be, its parts are specks.
@@ -54,6 +56,15 @@ export function drawCutPlan(
     fitted.picture,
     limits,
   );
+}
+
+/** "slab 2 of 3", or "each of slabs 1 and 2" where they are cut alike. */
+function whichStock(plan: CutPlan, index: number): string {
+  const alike = groupAlike(plan).find((group) => group.includes(plan.used[index]!)) ?? [];
+  const numbers = alike.map((each) => plan.used.indexOf(each) + 1);
+  return numbers.length < 2
+    ? `${plan.kind} ${index + 1} of ${plan.used.length}`
+    : `each of ${plan.kind}s ${listNumbers(numbers)}`;
 }
 
 /** In less room than this the figure stands beside the words of a step, which have the sizes. */

@@ -22,6 +22,8 @@ export interface PrintResult {
   readonly file: string;
   readonly pages: number;
   readonly problems: readonly string[];
+  /** What whoever asked should know of a good print: pieces that have no half. */
+  readonly notes: readonly string[];
 }
 
 interface Place {
@@ -45,6 +47,7 @@ interface Made {
   readonly pdf: Uint8Array;
   readonly pages: number;
   readonly problems: readonly string[];
+  readonly notes?: readonly string[];
 }
 
 /** Print one request; its page has been built. */
@@ -64,7 +67,7 @@ export async function printRequest(
     putInPlace(file, made.pdf);
     linkPrints(output, entry.slug);
   }
-  return { file, pages: made.pages, problems: made.problems };
+  return { file, pages: made.pages, problems: made.problems, notes: made.notes ?? [] };
 }
 
 async function makeEdition(
@@ -110,6 +113,7 @@ async function makePatterns(
     pdf,
     pages: facts.pages.length,
     problems: [...printed.problems, ...gatePatterns(facts, sheets)],
+    notes: sheets.wholes,
   };
 }
 

@@ -121,10 +121,12 @@ async function printAll(
 ): Promise<number> {
   let done = 0;
   const results = await runInTurn(jobs, atOnce, async ({ entry, request }) => {
-    const { file, pages, problems } = await printRequest(entry, request, place);
+    const { file, pages, problems, notes } = await printRequest(entry, request, place);
     done += 1;
     const says = problems.length === 0 ? count(pages, "page") : "not written";
-    console.log(`[${done}/${jobs.length}] ${file}: ${says}`);
+    console.log(
+      `[${done}/${jobs.length}] ${file}: ${[says, ...notes].join("; ").replace(/\.; /g, "; ")}`,
+    );
     problems.forEach((problem) => console.log(`    ${problem}`));
     return problems.length > 0;
   });

@@ -6,6 +6,7 @@ import {
   patternBounds,
   placePattern,
   quarterTurn,
+  whyNoHalf,
 } from "../../lib/booklet/place-pattern.ts";
 import type { LaidPiece } from "../../lib/booklet/place-pattern.ts";
 import { papers } from "../../lib/booklet/paper.ts";
@@ -41,6 +42,18 @@ const bay: readonly Point[] = [
   [120, 42],
   [0, 42],
 ];
+
+// A panel whose notches are not mirror images was once printed whole without a word.
+describe("why a piece has no half", () => {
+  test.each([
+    ["a trapezium", laid(bay), null],
+    ["one with a notch on one side only", laid(bay, [[30, 42]]), "marks"],
+    ["one with the notch on both sides", laid(bay, [[30, 42], [90, 42]]), null], // prettier-ignore
+    ["a wedge that is no mirror image", laid([[0, 0], [50, 0], [80, 30], [0, 20]]), "outline"], // prettier-ignore
+  ] as const)("%s", (_, piece, reason) => {
+    expect(whyNoHalf(piece)).toBe(reason);
+  });
+});
 
 describe("the half to lay on a fold", () => {
   test("of a trapezium is the part right of its middle", () => {
