@@ -17,7 +17,8 @@ interface Overshoot {
  * Take out points that lie past the next one on their edge. Where two surfaces all but touch, putting
  * a corner on both can carry it a long way, past corners of facets that stood before it: the edge
  * would run back on itself there and the facets lie double. Such a point falls together with the one
- * it lies past.
+ * it lies past. So does the far end of an edge that runs out and straight back, as where a flat side
+ * just touches a round one: a seam there would have nothing on either side.
  */
 export function dropOvershoots(mesh: UnionMesh): UnionMesh {
   let straight = mesh;

@@ -59,7 +59,9 @@ export function unionMesh(blocks: readonly BlockMesh[]): UnionMesh {
     const own = [...around[i]!].map((surface) => surfaces[surface]!);
     return tipNear(point, own) ?? polishPoint(point, own);
   });
-  return closeSlivers(dropOvershoots(weldPoints({ points, triangles, surfaces })));
+  const welded = weldPoints({ points, triangles, surfaces });
+  // An edge that ran out and straight back leaves two corners in one place: they are welded too.
+  return closeSlivers(weldPoints(dropOvershoots(welded)));
 }
 
 /** A tip is a corner of its cone alone: nothing but the cone says where it lies. */
