@@ -2,7 +2,7 @@ import { bastingWords } from "../estimate/cloth-class.ts";
 import { type PipingRun, pipingOverlap, pipingRuns } from "../seams/piping-runs.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipingPiece } from "../estimate/piping-piece.ts";
-import { pipedLength } from "../estimate/seam-total.ts";
+import { cordLength } from "../estimate/cord-length.ts";
 import type { Work } from "../estimate/types.ts";
 import type { Cover } from "../seams/types.ts";
 import { listWords } from "../units/list-words.ts";
@@ -40,7 +40,7 @@ function makePiping(
   work: Work,
 ): Step {
   const fabric = work.project.stock.find(({ id }) => id === cover.fabric)?.label ?? cover.fabric;
-  const length = work.format.length(pipedLength(cover));
+  const length = work.format.length(cordLength(cover));
   return makeStep({
     id: `piping-${cover.solid}`,
     group: "Piping",
