@@ -1,4 +1,4 @@
-import type { Mm, Point } from "../plane/types.ts";
+import type { Count, Mm, Point } from "../plane/types.ts";
 import type { Paper } from "./paper.ts";
 import type { PatternPiece, PatternSheet } from "./pattern-sheets.ts";
 import { checkMarks, loopPath, path, sheetSvg, text } from "./sheet-marks.ts";
@@ -6,8 +6,10 @@ import { patternBounds } from "./place-pattern.ts";
 import type { LaidPiece } from "./place-pattern.ts";
 import { liveArea, sheetMargin } from "./tile-piece.ts";
 
-/** Depth kept at the top of the sheet for words. */
-export const mapWordsDepth: Mm = 62;
+/** Depth kept at the top of the sheet for words, with room for notes of two lines. */
+const mapWordsDepth: Mm = 62;
+/** Height of a further line of them, and about how many characters it holds. @source measured on a print */
+const [noteLine, noteCharacters]: readonly [Mm, Count] = [5.3, 85];
 const across = 3;
 const gap: Mm = 6;
 
@@ -18,17 +20,26 @@ export function drawMapSheet(
     paper,
     title,
     number,
-  }: { readonly paper: Paper; readonly title: string; readonly number: number },
+    notes,
+  }: {
+    readonly paper: Paper;
+    readonly title: string;
+    readonly number: number;
+    /** What the sheet says of its pieces below its own words. */
+    readonly notes: readonly string[];
+  },
 ): PatternSheet {
   const live = liveArea(paper);
+  const lines = notes.reduce((sum, { length }) => sum + Math.ceil(length / noteCharacters), 0);
+  const depth = mapWordsDepth + Math.max(0, lines - 2) * noteLine;
   const cellWidth = (live.width - (across - 1) * gap) / across;
-  const cellHeight = (live.height - mapWordsDepth - (across - 1) * gap) / across;
+  const cellHeight = (live.height - depth - (across - 1) * gap) / across;
   const maps = pieces.map((pattern, i) => {
     const column = i % across;
     const row = Math.floor(i / across);
     const corner: Point = [
       live.left + column * (cellWidth + gap),
-      live.top + mapWordsDepth + row * (cellHeight + gap),
+      live.top + depth + row * (cellHeight + gap),
     ];
     return drawMap(pattern, corner, [cellWidth, cellHeight]);
   });

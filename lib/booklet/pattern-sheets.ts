@@ -29,10 +29,10 @@ import type { Plan } from "./types.ts";
 export interface Patterns {
   readonly paper: Paper;
   readonly sheets: readonly PatternSheet[];
-  /** Pieces that are quicker drawn straight on the cloth. */
-  readonly walked: readonly string[];
   /** Where halves were asked for: a sentence for each reason why pieces are drawn whole. */
   readonly wholes: readonly string[];
+  /** The same, and which pieces are quicker drawn straight on the cloth: stands on the map. */
+  readonly notes: readonly string[];
 }
 
 export interface PatternSheet {
@@ -89,10 +89,12 @@ export function patternSheets(
   const wanted = sharePatterns(all.filter(({ piece }) => needsPattern(piece)));
   const laid = wanted.map((each) => layPattern(each, paper, options));
   const walked = all.filter(({ piece }) => !needsPattern(piece)).map(({ name }) => name);
+  const wholes = options.halves ? tellWholes(laid) : [];
+  const notes = [...wholes, ...(walked.length === 0 ? [] : [tellWalked(walked)])];
   const mapCount = Math.max(1, Math.ceil(laid.length / mapsOnSheet));
   const maps = Array.from({ length: mapCount }, (_, i) => {
     const pieces = laid.slice(i * mapsOnSheet, (i + 1) * mapsOnSheet);
-    return drawMapSheet(pieces, { paper, title, number: i + 1 });
+    return drawMapSheet(pieces, { paper, title, number: i + 1, notes });
   });
   const whole = laid.filter(isWhole);
   const tiles = laid
@@ -101,10 +103,15 @@ export function patternSheets(
   return {
     paper,
     sheets: [...maps, ...drawSharedSheets(whole, { paper, title }), ...tiles],
-    walked,
-    wholes: options.halves ? tellWholes(laid) : [],
+    wholes,
+    notes,
   };
 }
+
+const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1);
+
+const tellWalked = (names: readonly string[]): string =>
+  `Drawn by the walk in the booklet instead: ${names.join("; ")}.`;
 
 /** Which pieces have no half, and why. */
 function tellWholes(pieces: readonly PatternPiece[]): readonly string[] {
@@ -122,7 +129,7 @@ function tellWholes(pieces: readonly PatternPiece[]): readonly string[] {
     );
     if (names.length === 0) return [];
     const are = names.length === 1 ? `is drawn whole: ${one}` : `are drawn whole: ${several}`;
-    return [`${listWords(names)} ${are}.`];
+    return [capital(`${listWords(names)} ${are}.`)];
   });
 }
 

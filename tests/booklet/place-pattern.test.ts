@@ -149,6 +149,15 @@ describe("sheets", () => {
     expect(half.map(({ svg }) => svg).join()).toContain("Lay on the fold");
   });
 
+  test("a piece that has no half is said to be whole, on the map too", () => {
+    const wedge = { ...patch, ...laid([[0, 0], [50, 0], [80, 30], [0, 20]]).piece }; // prettier-ignore
+    const odd = { ...smallPlan, covers: [], pieces: [wedge] };
+    const { wholes, notes } = patternSheets(odd, "a4", { halves: true, isMirrored: false });
+    expect(wholes).toEqual([expect.stringMatching(/ is drawn whole: its outline has no middle/)]);
+    expect(notes).toContain(wholes[0]);
+    expect(patternSheets(odd, "a4").wholes).toEqual([]);
+  });
+
   test("a mirrored sheet is named so", () => {
     const { sheets } = patternSheets(plan(1, 40), "a4", { halves: false, isMirrored: true });
     expect(sheets[1]!.title).toContain("mirrored");

@@ -88,9 +88,10 @@ describe("pattern sheets", () => {
   test("are made of curved and slanted pieces only; square ones go by the walk", () => {
     expect(needsPattern(patch)).toBe(true);
     expect(needsPattern({ ...patch, outline: plain(rectangle(400, 300)) })).toBe(false);
-    const { sheets, walked } = patternSheets(smallPlan, "a4");
+    const { sheets, notes } = patternSheets(smallPlan, "a4");
     expect(sheets.map(({ id }) => id)).toEqual(["map-1", "tile-cord-patch-1-1"]);
-    expect(walked).toHaveLength(4);
+    expect(notes).toHaveLength(1);
+    expect(notes[0]!.split("; ")).toHaveLength(4);
   });
 
   // A mirror image is the same sheet of paper turned over.
