@@ -124,20 +124,21 @@
       .filter(({ part }) => part.nodeName !== "H2");
   }
 
-  /** How many pages it takes from so far down a page, and how full the last of them is. */
+  /** How full the pages are that it takes from so far down a page. */
   function runOn(page, start, room) {
     const box = page.getBoundingClientRect();
     const atoms = atomsOf(page);
     const taken = atoms.reduce((sum, { height }) => sum + height, 0);
-    const result = { pages: 0, at: start + box.height - taken };
+    const result = { fills: [], at: start + box.height - taken };
     atoms.forEach(function ({ part, height }) {
       if (result.at + height > room) {
         const head = part.nodeName === "TR" ? part.closest("table").tHead.offsetHeight : 0;
-        Object.assign(result, { pages: result.pages + 1, at: head });
+        result.fills.push(result.at / room);
+        result.at = head;
       }
       result.at += height;
     });
-    return { pages: result.pages, tail: result.at / room };
+    return [...result.fills, result.at / room];
   }
 
   /** The last rows of a table alone on a page: less air, or the whole table there. */
@@ -151,9 +152,9 @@
           (name === "close" ? [page] : tables).forEach((part) => part.classList.toggle(name, isOn)),
         );
       set(true);
-      const { pages, tail } = runOn(page, start, room);
+      const [, ...further] = runOn(page, start, room);
       set(false);
-      return { set, pages, isThin: pages > 0 && tail < thin };
+      return { set, pages: further.length, isThin: further.some((fill) => fill < thin) };
     });
     const fewest = Math.min(...ways.map(({ pages }) => pages));
     const best = ways[0].isThin ? ways.find((way) => way.pages === fewest && !way.isThin) : null;

@@ -47,7 +47,8 @@
     const room = ruler.getBoundingClientRect().height;
     ruler.remove();
     window.SlipcaseSteps.chooseLower(body);
-    const isLong = (part) => part.getBoundingClientRect().height > room;
+    const above = (part) => parseFloat(getComputedStyle(part).marginTop) || 0;
+    const isLong = (part) => above(part) + part.getBoundingClientRect().height > room;
     window.SlipcaseSteps.closeLong(body, isLong);
     body.querySelectorAll(".step.beside").forEach(function (step) {
       const whole = step.closest(".keep") || step;
