@@ -1,11 +1,14 @@
-import type { Count, Mm } from "../plane/types.ts";
-import { linkHalfEdges, type HalfEdges } from "./half-edges.ts";
-import { distance3, dot3, subtract3 } from "./points3.ts";
+import type { Count, Mm, Radians } from "../plane/types.ts";
+import { linkHalfEdges } from "./half-edges.ts";
+import { cross3, distance3, dot3, length3, subtract3 } from "./points3.ts";
+import { normalOf } from "./surfaces.ts";
 import type { UnionMesh, UnionTriangle } from "./union-mesh.ts";
-import type { Point3 } from "./types.ts";
+import type { Point3, Surface } from "./types.ts";
 
-/** A point this near to the tip of a cone is the tip. */
-const atTip: Mm = 1e-6;
+/** Points this near to one another are in one place. */
+const samePlace: Mm = 1e-6;
+/** Surfaces this near to one direction touch: a corner of both is only good to about 1e-4 mm there. */
+const touching: Radians = 2e-6;
 
 /** A point of an edge that lies past one of its neighbours on it, and that neighbour. */
 interface Overshoot {
@@ -44,23 +47,31 @@ function findOvershoot(mesh: UnionMesh): Overshoot | null {
     // Is it on one edge alone, the same two surfaces either way, and no tip?
     const [one, other] = halves;
     if (halves.length !== 2 || surfaceOf(one!) !== surfaceOf(edges.twin(other!))) continue;
-    if (surfaceOf(other!) !== surfaceOf(edges.twin(one!)) || isTip(mesh, one!, edges)) continue;
+    if (surfaceOf(other!) !== surfaceOf(edges.twin(one!))) continue;
     const [a, b] = [edges.to(one!), edges.to(other!)];
     const [at, ahead, behind] = [mesh.points[point]!, mesh.points[a]!, mesh.points[b]!];
     if (dot3(subtract3(ahead, at), subtract3(behind, at)) <= 0) continue;
+    const surfaces = [one!, other!].map((half) => mesh.surfaces[surfaceOf(half)]!);
+    // Out and straight back is an edge round nothing, even where an edge may turn.
+    if (mayTurn(at, surfaces) && distance3(ahead, behind) > samePlace) continue;
     const past = distance3(at, ahead) < distance3(at, behind) ? a : b;
     if (canMeet(mesh.triangles, point, past)) return { point, past };
   }
   return null;
 }
 
-/** A plane through the axis of a cone runs up to its tip and down again, as sharply as it likes. */
-const isTip = (mesh: UnionMesh, half: Count, edges: HalfEdges): boolean =>
-  [half, edges.twin(half)].some((one) => {
-    const surface = mesh.surfaces[mesh.triangles[edges.triangleOf(one)]!.surface]!;
-    const at: Point3 = mesh.points[edges.from(half)]!;
-    return surface.kind === "cone" && distance3(surface.tip, at) < atTip;
-  });
+/**
+ * Whether an edge may turn as sharply as it likes: at the tip of a cone, where a plane through the
+ * axis runs up and down again, and where two round sides touch in a point, where their curves cross.
+ */
+function mayTurn(at: Point3, surfaces: readonly Surface[]): boolean {
+  const isTip = surfaces.some(
+    (surface) => surface.kind === "cone" && distance3(surface.tip, at) < samePlace,
+  );
+  if (isTip) return true;
+  const [one, other] = surfaces.map((surface) => normalOf(surface, at));
+  return length3(cross3(one!, other!)) < touching;
+}
 
 /** Whether no other triangles than the two along their edge close when both points fall together. */
 function canMeet(triangles: readonly UnionTriangle[], a: Count, b: Count): boolean {

@@ -59,9 +59,13 @@ export function unionMesh(blocks: readonly BlockMesh[]): UnionMesh {
     const own = [...around[i]!].map((surface) => surfaces[surface]!);
     return tipNear(point, own) ?? polishPoint(point, own);
   });
-  const welded = weldPoints({ points, triangles, surfaces });
-  // An edge that ran out and straight back leaves two corners in one place: they are welded too.
-  return closeSlivers(weldPoints(dropOvershoots(welded)));
+  return tidy({ points, triangles, surfaces });
+}
+
+/** What one of these takes out can bring two corners together for the next: until nothing is left to do. */
+function tidy(mesh: UnionMesh): UnionMesh {
+  const tidied = closeSlivers(dropOvershoots(weldPoints(mesh)));
+  return tidied === mesh ? mesh : tidy(tidied);
 }
 
 /** A tip is a corner of its cone alone: nothing but the cone says where it lies. */

@@ -5,8 +5,9 @@ import { randomBlocks } from "../../lib/solids/random-blocks.ts";
 import type { Point3, Solid, SolidEdge } from "../../lib/solids/types.ts";
 
 // Random forms of which some facet corner once stood past the next corner of its edge. An edge of
-// 278 ran out 49 mm along a line in which a flat side just touches a round one, and straight back; one of 20 runs over the tip of a cone, and may turn.
-const overshot = [20, 103, 111, 181, 222, 254, 278, 7978];
+// 278 ran out 49 mm along a line in which a flat side just touches a round one, and straight back; in
+// 2533 such an edge shrank to nothing; one of 20 runs over the tip of a cone, and may turn.
+const overshot = [20, 103, 111, 181, 222, 254, 278, 2533, 7978];
 
 const tipsAlong = ({ faces }: SolidEdge, solid: Solid): readonly Point3[] =>
   solid.faces.flatMap(({ id, surface }) =>
@@ -33,4 +34,14 @@ test("a flat side that only touches a round one has no seam with it", () => {
   const solid = buildSolid({ id: "form", foam: null, blocks: randomBlocks(278) });
   const along = solid.edges.filter(({ faces }) => faces.join() === "b6/underside,b7/around");
   expect(along).toEqual([]);
+});
+
+// Two cylinders of radius 115 about (255, y, 165) and 150 about (220, 340, z) touch from inside in
+// the one point (370, 340, 165), where the two branches of their curve cross.
+test("an edge turns exactly where two round sides touch in a point", () => {
+  const solid = buildSolid({ id: "form", foam: null, blocks: randomBlocks(2050) });
+  const paths = solid.edges.flatMap(({ faces, path }) =>
+    faces.join() === "b5/around,b6/around" ? [path] : [],
+  );
+  expect(paths.flat()).toContainEqual([370, 340, 165]);
 });
