@@ -1,5 +1,6 @@
+import { meetingBlocks } from "../seams/meeting-blocks.ts";
 import type { Solid, SolidBlock } from "../solids/types.ts";
-import type { Check } from "./types.ts";
+import type { Check, Finding } from "./types.ts";
 
 /** Gaps below this are touching, in mm. */
 const touching = 0.01;
@@ -8,7 +9,8 @@ const touching = 0.01;
 export const checkParts: Check = ({ solids, format }) =>
   solids.flatMap((solid) => {
     const [first, ...others] = solid.parts;
-    if (first === undefined || others.length === 0) return [];
+    if (first === undefined) return [];
+    if (others.length === 0) return meetsInLine(solid);
     return others.map((part) => {
       const rest = solid.parts.filter((one) => one !== part).flat();
       const gap = smallestGap(solid, part, rest);
@@ -27,6 +29,23 @@ export const checkParts: Check = ({ solids, format }) =>
       };
     });
   });
+
+/** Two blocks of one body whose edges lie on one another: nothing holds there, and no cloth fits between. */
+function meetsInLine(solid: Solid): readonly Finding[] {
+  const met = meetingBlocks(solid);
+  if (met === null) return [];
+  const [one, other] = met;
+  return [
+    {
+      id: `meets-in-a-line/${solid.id}/${one}+${other}`,
+      severity: "warning",
+      about: `solid/${solid.id}`,
+      message: `${one} and ${other} of ${solid.id} meet along an edge only. Glue cannot hold them there, and the cover has no room between them.`,
+      remedy: `Move ${other} so that the two share a face or leave a gap.`,
+      source: "computed from the blocks",
+    },
+  ];
+}
 
 function smallestGap(solid: Solid, part: readonly string[], rest: readonly string[]): number {
   const blocksOf = (ids: readonly string[]) => solid.blocks.filter(({ id }) => ids.includes(id));

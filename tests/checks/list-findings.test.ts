@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { checks, listFindings } from "../../lib/checks/list-findings.ts";
 import type { Work } from "../../lib/estimate/types.ts";
+import { buildSolid } from "../../lib/solids/build-solid.ts";
+import type { Point3 } from "../../lib/solids/types.ts";
+import { box } from "../fixtures/blocks.ts";
 import * as make from "../fixtures/plans/make.ts";
 import { listRules } from "../../lib/checks/rules.ts";
 import { seatFor } from "../../lib/checks/seat-for.ts";
@@ -286,6 +289,22 @@ const strip = (long: number, years: number) =>
     }),
   });
 
+/** Two blocks on a slab, the second where it is put. */
+const onSlab = (at: Point3) =>
+  make.makeWork({
+    solids: [
+      buildSolid({
+        id: "form",
+        foam: null,
+        blocks: [
+          box("slab", [450, 400, 50]),
+          box("near", [200, 200, 100], [0, 0, 50]),
+          box("far", [200, 200, 100], at),
+        ],
+      }),
+    ],
+  });
+
 const pairs: readonly Pair[] = [
   ...seatPairs,
   ...workPairs,
@@ -299,6 +318,7 @@ const pairs: readonly Pair[] = [
     trips: pair([100, 0, 100], apart),
     nearMiss: pair([99, 0, 100], [["low", "high"]]),
   },
+  { finding: "meets-in-a-line", trips: onSlab([200, 200, 50]), nearMiss: onSlab([210, 200, 50]) },
   { finding: "buried", trips: buried(1), nearMiss: buried(0.6) },
   { finding: "overlaps", trips: buried(0.2), nearMiss: buried(0) },
   {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { box, cylinder, wedge } from "../fixtures/blocks.ts";
+import { meetingBlocks } from "../../lib/seams/meeting-blocks.ts";
 import { makeCover, tryCover } from "../fixtures/make-cover.ts";
 
 // A surface that can be sewn has two faces at every edge (Weisstein, "Manifold", MathWorld).
@@ -40,23 +41,23 @@ describe("blocks that no one cover can hold", () => {
       at: "b",
       other: "a",
     },
-    {
-      name: "meet corner to corner on a slab that holds both",
-      blocks: [slab, near, box("far", [200, 200, 100], [200, 200, 50])],
-      at: "far",
-      other: "near",
-    },
-    {
-      name: "meet in part of an edge on a slab that holds both",
-      blocks: [slab, near, box("far", [200, 200, 60], [200, 200, 50])],
-      at: "far",
-      other: "near",
-    },
   ])("are one fault that names both where they $name", ({ blocks, at, other }) => {
     const { cover, faults } = tryCover(blocks);
     expect(cover).toBeNull();
     expect(faults.map(({ field }) => field)).toEqual([`solids.form.blocks.${at}`]);
     expect(faults[0]!.fault).toContain(other);
+  });
+
+  // On a slab that holds both, cloth runs round each: every edge has its own two sides.
+  test.each([
+    { name: "corner to corner", height: 100 },
+    { name: "in part of an edge", height: 60 },
+  ])("are none where two meet $name on a slab that holds both, which can be sewn", ({ height }) => {
+    const far = box("far", [200, 200, height], [200, 200, 50]);
+    const { cover, fitted } = makeCover([slab, near, far]);
+    expect(cover.sewable.faults).toEqual([]);
+    expect(cover.refolds.ok).toBe(true);
+    expect(meetingBlocks(fitted)).toEqual(["near", "far"]);
   });
 
   test("are none where they share a face, or only corners lie in line", () => {
