@@ -53,7 +53,8 @@ function findOvershoot(mesh: UnionMesh): Overshoot | null {
     if (dot3(subtract3(ahead, at), subtract3(behind, at)) <= 0) continue;
     const surfaces = [one!, other!].map((half) => mesh.surfaces[surfaceOf(half)]!);
     // Out and straight back is an edge round nothing, even where an edge may turn.
-    if (mayTurn(at, surfaces) && distance3(ahead, behind) > samePlace) continue;
+    const isBack = distance3(ahead, behind) < samePlace;
+    if (!isBack && (mayTurn(at, surfaces) || runsOn(at, ahead, behind, surfaces))) continue;
     const past = distance3(at, ahead) < distance3(at, behind) ? a : b;
     if (canMeet(mesh.triangles, point, past)) return { point, past };
   }
@@ -71,6 +72,17 @@ function mayTurn(at: Point3, surfaces: readonly Surface[]): boolean {
   if (isTip) return true;
   const [one, other] = surfaces.map((surface) => normalOf(surface, at));
   return length3(cross3(one!, other!)) < touching;
+}
+
+/**
+ * Whether the curve of both surfaces goes through the point from one neighbour to the other. At the
+ * apex of a slender curve, as where a plane grazes a nearly straight cone, its chords make a sharp
+ * corner though none lies past another: there the neighbours are on either side along the tangent.
+ */
+function runsOn(at: Point3, ahead: Point3, behind: Point3, surfaces: readonly Surface[]): boolean {
+  const [one, other] = surfaces.map((surface) => normalOf(surface, at));
+  const tangent = cross3(one!, other!);
+  return dot3(subtract3(ahead, at), tangent) * dot3(subtract3(behind, at), tangent) < 0;
 }
 
 /** Whether no other triangles than the two along their edge close when both points fall together. */

@@ -81,6 +81,13 @@ const once: readonly { readonly fault: string; readonly blocks: readonly BlockSp
       cylinder("b4", 226.9, 203.1, "x", [134, 31.6, 262.4]),
     ],
   },
+  {
+    fault: "the end of a cylinder grazing a nearly straight cone lost its apex (seed 1687)",
+    blocks: [
+      cylinder("b2", 386, 41.3, "x", [42.6, 246.7, 172.1]),
+      frustum("b5", 149.6, 153.7, 233.2, [41.1, 299.5, 234.6]),
+    ],
+  },
 ];
 
 describe("forms that once did not fold back", () => {

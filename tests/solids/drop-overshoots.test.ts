@@ -3,6 +3,7 @@ import { buildSolid } from "../../lib/solids/build-solid.ts";
 import { distance3, dot3, subtract3 } from "../../lib/solids/points3.ts";
 import { randomBlocks } from "../../lib/solids/random-blocks.ts";
 import type { Point3, Solid, SolidEdge } from "../../lib/solids/types.ts";
+import { cylinder, frustum } from "../fixtures/blocks.ts";
 
 // Random forms of which some facet corner once stood past the next corner of its edge. An edge of
 // 278 ran out 49 mm along a line in which a flat side just touches a round one, and straight back; in
@@ -44,4 +45,18 @@ test("an edge turns exactly where two round sides touch in a point", () => {
     faces.join() === "b5/around,b6/around" ? [path] : [],
   );
   expect(paths.flat()).toContainEqual([370, 340, 165]);
+});
+
+// Weisstein, "Hyperbola", MathWorld: a plane along the axis cuts a cone in a hyperbola. Its apex lies
+// where the cone, of radius 74.8 below and 76.85 above, is as wide as the plane is far from its axis:
+// 117.95 - 42.6 = 75.35. The chords of the facets on either side of it meet in an acute angle.
+test("a plane that grazes a nearly straight cone cuts it up to the apex of the hyperbola", () => {
+  const blocks = [
+    cylinder("disc", 386, 41.3, "x", [42.6, 246.7, 172.1]),
+    frustum("cone", 149.6, 153.7, 233.2, [41.1, 299.5, 234.6]),
+  ];
+  const solid = buildSolid({ id: "form", foam: null, blocks });
+  const edge = solid.edges.find(({ faces }) => faces.join() === "disc/left,cone/around#2")!;
+  const lowest = Math.min(...edge.path.map(([, , z]) => z));
+  expect(lowest).toBeCloseTo(234.6 + (233.2 * (75.35 - 74.8)) / (76.85 - 74.8), 6);
 });
