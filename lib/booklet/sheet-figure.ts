@@ -30,7 +30,7 @@ export function roomsFor(
 }
 
 /** A smaller drawing than this share of the largest is taken only where no other is clear. @source our choice */
-const leastShare = 0.6;
+const leastShare = 0.4;
 
 /**
  * In the first room in which its labels keep clear and its parts are not far smaller than they could be,
