@@ -15,8 +15,23 @@ export interface FigureBench {
   readonly refused: readonly string[];
 }
 
+/** Whom to tell while projects are drawn: a run that is stopped still tells something. */
+export interface FigureWatch {
+  readonly onProjects: (soFar: FigureBench) => void;
+  readonly onFault: (line: string) => void;
+}
+
+/** A word on progress after so many projects. */
+const projectsBetween: Count = 20;
+
+const nobody: FigureWatch = { onProjects: () => undefined, onFault: () => undefined };
+
 /** Draw every figure of some generated projects and look for labels in the way. */
-export function drawGenerated(runs: Count, firstSeed: Count = 1): FigureBench {
+export function drawGenerated(
+  runs: Count,
+  firstSeed: Count = 1,
+  watch: FigureWatch = nobody,
+): FigureBench {
   const faults: string[] = [];
   const refused: string[] = [];
   let figures = 0;
@@ -31,9 +46,14 @@ export function drawGenerated(runs: Count, firstSeed: Count = 1): FigureBench {
         if (figure === null) continue;
         figures += 1;
         const found = [...figure.collisions, ...findOutside(figure)];
-        faults.push(...found.map((line) => `seed ${seed} ${id}: ${line}`));
+        const lines = found.map((line) => `seed ${seed} ${id}: ${line}`);
+        lines.forEach((line) => watch.onFault(line));
+        faults.push(...lines);
       }
     }
+    const done = seed - firstSeed + 1;
+    if (done % projectsBetween === 0 && done < runs)
+      watch.onProjects({ projects: done, figures, faults, refused });
   }
   return { projects: runs, figures, faults, refused };
 }
@@ -42,13 +62,16 @@ export function drawGenerated(runs: Count, firstSeed: Count = 1): FigureBench {
 export function benchFigures(words: readonly string[]): Promise<void> {
   const { runs, seed } = readCounts(words, { runs: 300, seed: 1 });
   const start = performance.now();
-  const { figures, faults, refused } = drawGenerated(runs, seed);
-  faults.forEach((line) => console.log(line));
+  const report = ({ projects, figures, faults, refused }: FigureBench) => {
+    const seconds = ((performance.now() - start) / 1000).toFixed(0);
+    console.log(
+      `${projects} projects, ${figures} figures in ${seconds} s: ${faults.length} labels in the way, ${refused.length} refused`,
+    );
+  };
+  const drawn = drawGenerated(runs, seed, { onProjects: report, onFault: console.log });
+  const { faults, refused } = drawn;
   refused.forEach((line) => console.log(line));
-  const seconds = ((performance.now() - start) / 1000).toFixed(0);
-  console.log(
-    `${runs} projects, ${figures} figures in ${seconds} s: ${faults.length} labels in the way, ${refused.length} refused`,
-  );
+  report(drawn);
   if (faults.length > 0) return Promise.reject(new Error(`${faults.length} labels in the way`));
   return Promise.resolve();
 }
