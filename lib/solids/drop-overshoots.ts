@@ -1,6 +1,7 @@
 import type { Count, Mm, Radians } from "../plane/types.ts";
 import { linkHalfEdges } from "./half-edges.ts";
 import { cross3, distance3, dot3, length3, subtract3 } from "./points3.ts";
+import { middleOfStep } from "./refine-step.ts";
 import { normalOf } from "./surfaces.ts";
 import type { UnionMesh, UnionTriangle } from "./union-mesh.ts";
 import type { Point3, Surface } from "./types.ts";
@@ -77,12 +78,16 @@ function mayTurn(at: Point3, surfaces: readonly Surface[]): boolean {
 /**
  * Whether the curve of both surfaces goes through the point from one neighbour to the other. At the
  * apex of a slender curve, as where a plane grazes a nearly straight cone, its chords make a sharp
- * corner though none lies past another: there the neighbours are on either side along the tangent.
+ * corner though none lies past another: there the neighbours are on either side along the tangent,
+ * and the curve is found again between the point and each. A point carried over to another branch
+ * has no curve to its neighbours.
  */
 function runsOn(at: Point3, ahead: Point3, behind: Point3, surfaces: readonly Surface[]): boolean {
   const [one, other] = surfaces.map((surface) => normalOf(surface, at));
   const tangent = cross3(one!, other!);
-  return dot3(subtract3(ahead, at), tangent) * dot3(subtract3(behind, at), tangent) < 0;
+  const [on, back] = [ahead, behind].map((next) => dot3(subtract3(next, at), tangent));
+  const isSmooth = on! * back! < 0;
+  return isSmooth && [ahead, behind].every((next) => middleOfStep(at, next, surfaces) !== null);
 }
 
 /** Whether no other triangles than the two along their edge close when both points fall together. */

@@ -21,17 +21,30 @@ export function refineStep(
   left: Count = most,
 ): readonly Point3[] {
   if (left === 0) return [];
-  const middle = scale3(add3(from, to), 0.5);
-  const onCurve = polishPoint(middle, surfaces);
-  const stray = distance3(middle, onCurve);
-  const isOn = surfaces.every((surface) => Math.abs(distanceFrom(surface, onCurve)) < 1e-8);
-  if (stray < strayWithin || !isBetween(from, onCurve, to) || !isOn) return [];
+  const onCurve = middleOfStep(from, to, surfaces);
+  if (onCurve === null || distance3(midpoint(from, to), onCurve) < strayWithin) return [];
   return [
     ...refineStep(from, onCurve, surfaces, left - 1),
     onCurve,
     ...refineStep(onCurve, to, surfaces, left - 1),
   ];
 }
+
+/**
+ * The point of the curve in which two surfaces meet that lies about half-way from one point of it to
+ * another; null where the curve does not run from the one to the other.
+ */
+export function middleOfStep(
+  from: Point3,
+  to: Point3,
+  surfaces: readonly Surface[],
+): Point3 | null {
+  const onCurve = polishPoint(midpoint(from, to), surfaces);
+  const isOn = surfaces.every((surface) => Math.abs(distanceFrom(surface, onCurve)) < 1e-8);
+  return isOn && isBetween(from, onCurve, to) ? onCurve : null;
+}
+
+const midpoint = (from: Point3, to: Point3): Point3 => scale3(add3(from, to), 0.5);
 
 /** Whether a point lies beyond the start and before the end, seen along the step. */
 function isBetween(from: Point3, point: Point3, to: Point3): boolean {

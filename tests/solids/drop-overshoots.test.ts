@@ -7,8 +7,9 @@ import { cylinder, frustum } from "../fixtures/blocks.ts";
 
 // Random forms of which some facet corner once stood past the next corner of its edge. An edge of
 // 278 ran out 49 mm along a line in which a flat side just touches a round one, and straight back; in
-// 2533 such an edge shrank to nothing; one of 20 runs over the tip of a cone, and may turn.
-const overshot = [20, 103, 111, 181, 222, 254, 278, 2533, 7978];
+// 2533 such an edge shrank to nothing; one of 20 runs over the tip of a cone, and may turn. A corner
+// of 9353 was carried 7.6 mm to the other branch of its curve.
+const overshot = [20, 103, 111, 181, 222, 254, 278, 2533, 7978, 9353];
 
 const tipsAlong = ({ faces }: SolidEdge, solid: Solid): readonly Point3[] =>
   solid.faces.flatMap(({ id, surface }) =>
