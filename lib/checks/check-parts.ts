@@ -6,8 +6,13 @@ import type { Check, Finding } from "./types.ts";
 const touching = 0.01;
 
 /** A solid whose blocks do not hold together by faces: apart, or touching only along an edge. */
-export const checkParts: Check = ({ solids, format }) =>
+export const checkParts: Check = ({ solids, covers, format }) =>
   solids.flatMap((solid) => {
+    const isCovered = covers.some((cover) => cover.solid === solid.id);
+    // Cloth cannot run through a line or the air.
+    const inBags = isCovered
+      ? " The cover falls apart into bags, and only one has an opening."
+      : "";
     const [first, ...others] = solid.parts;
     if (first === undefined) return [];
     if (others.length === 0) return meetsInLine(solid);
@@ -21,8 +26,8 @@ export const checkParts: Check = ({ solids, format }) =>
         severity: "warning",
         about: `solid/${solid.id}`,
         message: isTouching
-          ? `${names} and the rest of ${solid.id} meet only along an edge or at a corner. Glue cannot hold them there.`
-          : `${names} stands ${format.length(gap)} away from the rest of ${solid.id}. Nothing joins them.`,
+          ? `${names} and the rest of ${solid.id} meet only along an edge or at a corner. Glue cannot hold them there.${inBags}`
+          : `${names} stands ${format.length(gap)} away from the rest of ${solid.id}. Nothing joins them.${inBags}`,
         remedy:
           "Move the block so that it shares a face with another, or make it a solid of its own.",
         source: "computed from the blocks",

@@ -16,7 +16,6 @@ import { cutPiping } from "./cut-piping.ts";
 import { pipingRuns } from "./piping-runs.ts";
 import { cutUnderlaps } from "./cut-underlap.ts";
 import { choosePanels } from "./choose-panels.ts";
-import { findTouching } from "./find-touching.ts";
 import { findLostChoices, findUpFaults } from "./find-lost-choices.ts";
 import { closesOnItself, describeSeam, findSeamRuns } from "./find-seams.ts";
 import { fitBlocks } from "./fit-blocks.ts";
@@ -56,9 +55,6 @@ export function buildCover(
     { ...spec, blocks: fitBlocks(spec.blocks, foam, cover.ease) },
     { ups: cover.up },
   );
-  const apart = [foam, whole].map((solid) => findTouching(solid, `solids.${spec.id}`));
-  const touching = apart.find(({ length }) => length > 0);
-  if (touching !== undefined) return { cover: null, fitted: whole, faults: touching };
   const split = splitForClosing(whole, cover, field);
   const read = nameEdges(split.solid, cover, { field, format });
   const chosen = choosePanels(split.solid, foam, {
