@@ -1,33 +1,10 @@
 import { expect, test } from "vitest";
-import { computePlan } from "../../lib/booklet/compute-plan.ts";
 import { loopBounds } from "../../lib/plane/loop-bounds.ts";
-import { readProjects } from "../../lib/project/read-projects.ts";
 import type { Piece } from "../../lib/seams/types.ts";
+import { pipedPad } from "../fixtures/piped-pad.ts";
 
-function stripOf({ shrink, cut }: { shrink: string; cut: string }): Piece {
-  const { projects, faults } = readProjects([
-    {
-      file: "content/pad.md",
-      text: [
-        "---",
-        "title: Pad",
-        "units: cm",
-        "summary: A piped pad.",
-        "stock:",
-        `  print: {kind: fabric, width: 140, shrink: ${shrink}}`,
-        "solids:",
-        "  pad:",
-        "    blocks: {slab: {box: [60, 40, 5]}}",
-        `    cover: {fabric: print, seamAllowance: 1.5, fit: exact, piping: {cord: 5 mm, along: [slab/top], cut: ${cut}}}`,
-        "---",
-        "",
-      ].join("\n"),
-    },
-  ]);
-  expect(faults).toEqual([]);
-  const { covers } = computePlan(projects[0]!);
-  return covers[0]!.pieces.find(({ id }) => id === "pad-piping")!;
-}
+const stripOf = (pad: Parameters<typeof pipedPad>[0]): Piece =>
+  pipedPad(pad).covers[0]!.pieces.find(({ id }) => id === "pad-piping")!;
 
 // Worked by hand: round the pad 2 × (600 + 400), ends over each other by 50; a strip once round the
 // cord and two allowances wide; the cut is larger by 1 / (1 − 5 %).

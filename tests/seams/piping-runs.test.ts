@@ -1,31 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { computePlan } from "../../lib/booklet/compute-plan.ts";
-import { readProjects } from "../../lib/project/read-projects.ts";
 import { pipingRuns } from "../../lib/seams/piping-runs.ts";
-
-function planOf(block: string, along: string) {
-  const { projects, faults } = readProjects([
-    {
-      file: "content/pad.md",
-      text: [
-        "---",
-        "title: Pad",
-        "units: cm",
-        "summary: A piped pad.",
-        "stock:",
-        "  print: {kind: fabric, width: 140}",
-        "solids:",
-        "  pad:",
-        `    blocks: {slab: ${block}}`,
-        `    cover: {fabric: print, seamAllowance: 1.5, fit: exact, panels: plain, piping: {cord: 5 mm, along: [${along}], cut: straight}}`,
-        "---",
-        "",
-      ].join("\n"),
-    },
-  ]);
-  expect(faults).toEqual([]);
-  return computePlan(projects[0]!);
-}
+import { pipedPad } from "../fixtures/piped-pad.ts";
 
 const box = "{box: [60, 40, 5]}";
 const drum = "{cylinder: {diameter: 40, length: 10, along: z}}";
@@ -40,7 +15,7 @@ describe("lengths of piping", () => {
     // Two sides of a box share an upright edge, so that their piping hangs together.
     { block: box, along: "slab/top, slab/front", rings: [2000 + 600 + 2 * 50] },
   ])("along $along of $block are $rings", ({ block, along, rings }) => {
-    const plan = planOf(block, along);
+    const plan = pipedPad({ block, along });
     const [cover] = plan.covers;
     const runs = pipingRuns(cover!);
     expect(runs).toHaveLength(rings.length);
@@ -59,7 +34,7 @@ describe("lengths of piping", () => {
   });
 
   test("of two rings are told and drawn as two", () => {
-    const plan = planOf(drum, "slab/top, slab/underside");
+    const plan = pipedPad({ block: drum, along: "slab/top, slab/underside" });
     const step = plan.steps.find(({ id }) => id === "pipe-pad")!;
     expect(step.actions[0]).toBe("Cut the piping into 2 lengths of 130.7 cm.");
     expect(step.actions.filter((action) => action.startsWith("Pin one length"))).toHaveLength(2);
