@@ -4,7 +4,7 @@ import { loopBounds } from "../plane/loop-bounds.ts";
 import { enlargePiece } from "../seams/enlarge-piece.ts";
 import type { Cover, Piece, PieceEdge } from "../seams/types.ts";
 import { describeMarks } from "./describe-marks.ts";
-import { shrinkOf } from "./shrink-of.ts";
+import { shrinkOf } from "../project/shrink-of.ts";
 import { goodFigures, largestFigure, shareRoom } from "./share-room.ts";
 import type { Pictureless } from "./share-room.ts";
 import type { Figure } from "../drawing/types.ts";
@@ -90,7 +90,7 @@ function describePiece(
   const id = pieceAnchor(piece, cover);
   const name = cover === null ? piece.id : (piece.panel ?? piece.id);
   // The cut line is enlarged by what the cloth will shrink: the legs are found on edges enlarged with it.
-  const laid = enlargePiece(piece, shrinkOf(piece, plan.project));
+  const laid = enlargePiece(piece, shrinkOf(piece.stock, plan.project));
   const edges = laid.edges.map((edge) => ({ edge, text: edgeText(edge, piece, cover, format) }));
   const walk = describeWalk(piece.outline.outer, id, format, edges);
   const warnings = pieceWarnings(piece, panel, plan);
@@ -133,7 +133,7 @@ function pieceFacts(piece: Piece, { project }: Plan, format: Format): readonly F
     },
     { label: "Cut size", value: format.sizes(piece.cutSize) },
     { label: "Finished size", value: format.sizes([max[0] - min[0], max[1] - min[1]]) },
-    ...describeMarks(enlargePiece(piece, shrinkOf(piece, project)), format),
+    ...describeMarks(enlargePiece(piece, shrinkOf(piece.stock, project)), format),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { loopBounds } from "../plane/loop-bounds.ts";
 import type { Mm } from "../plane/types.ts";
+import { shrinkOf } from "../project/shrink-of.ts";
 import type { Project } from "../project/types.ts";
 import type { Cover, Piece } from "../seams/types.ts";
 import type { Format } from "../units/make-format.ts";
@@ -74,8 +75,7 @@ function cutTask(
   name: string,
   { project, format }: { readonly project: Project; readonly format: Format },
 ): readonly Draft[] {
-  const stock = project.stock.find(({ id }) => id === piece.stock);
-  const shrink = stock?.kind === "fabric" ? stock.shrink : 0;
+  const shrink = shrinkOf(piece.stock, project);
   const allowance = piece.edges[0]?.allowance ?? 0;
   const { min, max } = loopBounds(piece.finished.outer);
   const finished = [max[0] - min[0], max[1] - min[1]] as const;

@@ -8,7 +8,7 @@ import { hasAllowance } from "./piece-strokes.ts";
 import { drawMapSheet } from "./draw-map-sheet.ts";
 import { drawSharedSheets } from "./draw-shared-sheets.ts";
 import { drawTileSheet } from "./draw-tile-sheet.ts";
-import { shrinkOf } from "./shrink-of.ts";
+import { shrinkOf } from "../project/shrink-of.ts";
 import { mergeTwin } from "./merge-twin.ts";
 import { papers } from "./paper.ts";
 import type { Paper, PaperName } from "./paper.ts";
@@ -137,7 +137,7 @@ function tellWholes(pieces: readonly PatternPiece[]): readonly string[] {
 const onClothOf =
   ({ project }: Plan) =>
   (named: NamedPiece): NamedPiece => {
-    const shrink = shrinkOf(named.piece, project);
+    const shrink = shrinkOf(named.piece.stock, project);
     const by = 1 / (1 - shrink);
     const folds = named.folds.map((fold) => fold.map((point) => scale(point, by)));
     const piece = enlargePiece(named.piece, shrink);

@@ -1,3 +1,4 @@
+import { shrinkOf } from "../project/shrink-of.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import type { Mm, Point } from "../plane/types.ts";
 import type { Cover } from "../seams/types.ts";
@@ -18,8 +19,7 @@ export function drawPiping(input: DrawingInput, cover: Cover, limits: FigureLimi
   const { project } = input;
   const piping = project.solids.find(({ id }) => id === cover.solid)?.cover?.piping ?? null;
   if (piping === null) return null;
-  const fabric = project.stock.find(({ id }) => id === cover.fabric);
-  const shrink = fabric?.kind === "fabric" ? fabric.shrink : 0;
+  const shrink = shrinkOf(cover.fabric, project);
   const width = formatLength(pipingStripWidth(piping.cord, cover.seamAllowance, shrink), project);
   const cord = formatLength(piping.cord, project);
   const allowance = formatLength(cover.seamAllowance, project);

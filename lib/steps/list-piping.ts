@@ -1,4 +1,5 @@
 import { bastingWords } from "../estimate/cloth-class.ts";
+import { shrinkOf } from "../project/shrink-of.ts";
 import { type PipingRun, pipingOverlap, pipingRuns } from "../seams/piping-runs.ts";
 import { pipingStripWidth } from "../seams/piping-strip-width.ts";
 import { pipingPiece } from "../estimate/piping-piece.ts";
@@ -18,8 +19,7 @@ export function listPiping(work: Work): Step[] {
     const piping = spec?.piping ?? null;
     const piped = cover.seams.filter((seam) => seam.isPiped);
     if (spec === undefined || spec === null || piping === null || piped.length === 0) return [];
-    const fabric = work.project.stock.find(({ id }) => id === cover.fabric);
-    const shrink = fabric?.kind === "fabric" ? fabric.shrink : 0;
+    const shrink = shrinkOf(cover.fabric, work.project);
     const width = work.format.length(pipingStripWidth(piping.cord, spec.seamAllowance, shrink));
     const strip = pipingPiece(cover)?.label ?? null;
     return [
